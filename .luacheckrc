@@ -1,0 +1,2 @@
+std = "lua54"
+exclude_files = {"build*", "node_modules"}

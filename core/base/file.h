@@ -1,0 +1,24 @@
+/* Whole files in and out. */
+#ifndef BASE_FILE_H
+#define BASE_FILE_H
+#include "problem.h"
+
+/* Reads a regular file of at most `limit` bytes into the arena, with a NUL behind it. False: a
+ * problem of weight `weight` says why (missing, a directory, not readable, too large). */
+bool file_read(char **out, size_t *length, const char *path, size_t limit, struct arena *arena,
+               enum problem_weight weight, struct problems *problems);
+/* Is there a regular file or directory? */
+bool file_is_there(const char *path);
+bool file_is_directory(const char *path);
+/* Names in a directory in byte order, without "." and ".."; only regular files that end in `ending`,
+ * or only directories where `ending` is NULL. False: cannot be read or no memory. */
+bool file_list(char ***out, size_t *count, const char *directory, const char *ending,
+               struct arena *arena);
+/* Writes beside the target and renames, so that nothing half-written stays. False: a problem of
+ * weight PROBLEM_OUTPUT. */
+bool file_write(const char *path, const char *bytes, size_t length, struct problems *problems);
+/* directory + "/" + name; the directory part of a path ("." where it has none). NULL: no memory. */
+char *path_join(struct arena *arena, const char *directory, const char *name);
+char *path_directory(struct arena *arena, const char *path);
+
+#endif

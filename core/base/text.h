@@ -1,0 +1,38 @@
+/* Text that grows. Once memory is short it stays short: later additions do nothing, and the owner
+ * asks once, at the end. */
+#ifndef BASE_TEXT_H
+#define BASE_TEXT_H
+#include <stdarg.h>
+#include <stdbool.h>
+#include <stddef.h>
+
+struct text {
+    char *bytes; /* ends in NUL; NULL while nothing was added */
+    size_t length, capacity;
+    bool is_short;
+};
+
+void text_free(struct text *text);
+void text_clear(struct text *text);
+void text_add(struct text *text, const char *bytes, size_t length);
+void text_add_word(struct text *text, const char *word);
+void text_add_format(struct text *text, const char *format, ...)
+    __attribute__((format(printf, 2, 3)));
+
+/* Code points in UTF-8 text; bytes that are not UTF-8 count one each. */
+size_t text_count_points(const char *bytes, size_t length);
+/* Is all of it well-formed UTF-8 (no surrogates, no overlong forms)? If not, *at is the first bad byte. */
+bool text_is_utf8(const char *bytes, size_t length, size_t *at);
+/* Edit distance for suggestions, at most `limit` + 1. */
+size_t text_distance(const char *a, const char *b, size_t limit);
+/* The nearest of `count` words within max(1, length/3) edits, or NULL. */
+const char *text_find_near(const char *word, const char *const *words, size_t count);
+
+/* A finite decimal number that takes up the whole of the text: [+-]digits[.digits][e[+-]digits].
+ * Free of any locale. False: not such a number, or too large for a double. */
+bool number_read(double *out, const char *bytes, size_t length);
+/* The shortest of 1 to 12 significant digits that gives the number back to 12 digits; "-0" is "0".
+ * The number must be finite. Buffer of at least 32 bytes. */
+void number_write(char *buffer, size_t size, double number);
+
+#endif
