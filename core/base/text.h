@@ -23,16 +23,23 @@ void text_add_format(struct text *text, const char *format, ...)
 size_t text_count_points(const char *bytes, size_t length);
 /* Is all of it well-formed UTF-8 (no surrogates, no overlong forms)? If not, *at is the first bad byte. */
 bool text_is_utf8(const char *bytes, size_t length, size_t *at);
-/* Edit distance for suggestions, at most `limit` + 1. */
+/* The most bytes, `most` at most, that end at the end of a code point. */
+size_t text_cut(const char *bytes, size_t length, size_t most);
+/* Edit distance for suggestions (two neighbours swapped are one edit), at most `limit` + 1. */
 size_t text_distance(const char *a, const char *b, size_t limit);
 /* The nearest of `count` words within max(1, length/3) edits, or NULL. */
 const char *text_find_near(const char *word, const char *const *words, size_t count);
 
+/* Bytes of the number that the text begins with, 0: it begins with none. */
+size_t number_length(const char *bytes, size_t length);
 /* A finite decimal number that takes up the whole of the text: [+-]digits[.digits][e[+-]digits].
- * Free of any locale. False: not such a number, or too large for a double. */
+ * Free of any locale. False: not such a number, longer than 64 bytes, or beyond what a double
+ * holds (too large, or so small that digits would be lost). */
 bool number_read(double *out, const char *bytes, size_t length);
 /* The shortest of 1 to 12 significant digits that gives the number back to 12 digits; "-0" is "0".
  * The number must be finite. Buffer of at least 32 bytes. */
 void number_write(char *buffer, size_t size, double number);
+/* The same with `most` significant digits, 1 to 12. Plain from 1e-5 up to 1e15, else as 1.5e-7. */
+void number_write_digits(char *buffer, size_t size, double number, int most);
 
 #endif

@@ -1,0 +1,150 @@
+#include "arena.h"
+
+#include <assert.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum { PIECE = 16, FIRST_BLOCK = 16 * 1024, LARGEST_BLOCK = 1024 * 1024 };
+
+struct block {
+    struct block *next;
+    size_t size, used;
+    _Alignas(PIECE) unsigned char bytes[];
+};
+
+struct arena {
+    struct block *first, *current;
+    size_t next_size;
+    bool is_short;
+};
+
+struct arena *arena_new(void) {
+    struct arena *arena = calloc(1, sizeof *arena);
+
+    if (arena)
+        arena->next_size = FIRST_BLOCK;
+    return arena;
+}
+
+void arena_free(struct arena *arena) {
+    if (!arena)
+        return;
+    for (struct block *block = arena->first; block;) {
+        struct block *next = block->next;
+        free(block);
+        block = next;
+    }
+    free(arena);
+}
+
+void arena_clear(struct arena *arena) {
+    for (struct block *block = arena->first; block; block = block->next)
+        block->used = 0;
+    arena->current = arena->first;
+    arena->is_short = false;
+}
+
+/* A new block behind the current one, large enough for `size`. */
+static struct block *add_block(struct arena *arena, size_t size) {
+    size_t wanted = size > arena->next_size ? size : arena->next_size;
+    struct block *block = malloc(sizeof *block + wanted);
+
+    if (!block)
+        return NULL;
+    block->size = wanted;
+    block->used = 0;
+    if (arena->current) {
+        block->next = arena->current->next;
+        arena->current->next = block;
+    } else {
+        block->next = arena->first;
+        arena->first = block;
+    }
+    arena->current = block;
+    if (arena->next_size < LARGEST_BLOCK)
+        arena->next_size *= 2;
+    return block;
+}
+
+void *arena_take(struct arena *arena, size_t size) {
+    if (size > SIZE_MAX / 2) { /* would wrap when rounded up? */
+        arena->is_short = true;
+        return NULL;
+    }
+    size = size == 0 ? PIECE : (size + PIECE - 1) / PIECE * PIECE;
+
+    struct block *block = arena->current;
+    while (block && block->size - block->used < size) {
+        block = block->next; /* kept warm by a clear: empty */
+        if (block)
+            arena->current = block;
+    }
+    if (!block)
+        block = add_block(arena, size);
+    if (!block) {
+        arena->is_short = true;
+        return NULL;
+    }
+    void *piece = block->bytes + block->used;
+    block->used += size;
+    return memset(piece, 0, size);
+}
+
+char *arena_copy(struct arena *arena, const char *text, size_t length) {
+    char *copy = length < SIZE_MAX ? arena_take(arena, length + 1) : NULL;
+
+    if (copy && length > 0)
+        memcpy(copy, text, length);
+    return copy;
+}
+
+char *arena_format(struct arena *arena, const char *format, ...) {
+    va_list arguments;
+
+    va_start(arguments, format);
+    char *text = arena_format_list(arena, format, arguments);
+    va_end(arguments);
+    return text;
+}
+
+char *arena_format_list(struct arena *arena, const char *format, va_list arguments) {
+    va_list again;
+
+    va_copy(again, arguments);
+    int length = vsnprintf(NULL, 0, format, again);
+    va_end(again);
+    assert(length >= 0);
+    if (length < 0)
+        return NULL;
+
+    char *text = arena_take(arena, (size_t)length + 1);
+    if (text)
+        vsnprintf(text, (size_t)length + 1, format, arguments);
+    return text;
+}
+
+bool arena_is_short(const struct arena *arena) {
+    return arena->is_short;
+}
+
+void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacity, size_t size) {
+    if (count < *capacity)
+        return items;
+
+    size_t wanted = *capacity < 4 ? 8 : *capacity * 2;
+    if (wanted <= count)
+        wanted = count + 1;
+    if (wanted < *capacity || wanted > SIZE_MAX / 2 / size) {
+        arena->is_short = true;
+        return NULL;
+    }
+    void *larger = arena_take(arena, wanted * size);
+    if (!larger)
+        return NULL;
+    if (count > 0)
+        memcpy(larger, items, count * size);
+    *capacity = wanted;
+    return larger;
+}

@@ -1,0 +1,67 @@
+#include "index.h"
+
+#include <assert.h>
+#include <stdint.h>
+#include <string.h>
+
+struct index_entry {
+    const char *name; /* NULL: free */
+    void *thing;
+    uint64_t hash;
+};
+
+/* FNV-1a, 64 bits: Fowler, Noll and Vo, IETF draft-eastlake-fnv (constants from memory). */
+static uint64_t hash_of(const char *name) {
+    uint64_t hash = 14695981039346656037u;
+
+    for (const unsigned char *at = (const unsigned char *)name; *at; at++)
+        hash = (hash ^ *at) * 1099511628211u;
+    return hash;
+}
+
+/* The entry with that name, or the free one where it belongs. The capacity is a power of two and
+ * never full, so the walk ends. */
+static struct index_entry *entry_for(struct index_entry *entries, size_t capacity, const char *name,
+                                     uint64_t hash) {
+    size_t at = (size_t)hash & (capacity - 1);
+
+    while (entries[at].name && (entries[at].hash != hash || strcmp(entries[at].name, name) != 0))
+        at = (at + 1) & (capacity - 1);
+    return &entries[at];
+}
+
+void *index_find(const struct index *index, const char *name) {
+    if (index->count == 0)
+        return NULL;
+    return entry_for(index->entries, index->capacity, name, hash_of(name))->thing;
+}
+
+static bool widen(struct index *index) {
+    size_t capacity = index->capacity == 0 ? 16 : index->capacity * 2;
+
+    if (capacity > SIZE_MAX / 4 / sizeof *index->entries)
+        return false;
+    struct index_entry *entries = arena_take(index->arena, capacity * sizeof *entries);
+    if (!entries)
+        return false;
+    for (size_t i = 0; i < index->capacity; i++) {
+        const struct index_entry *old = &index->entries[i];
+        if (old->name)
+            *entry_for(entries, capacity, old->name, old->hash) = *old;
+    }
+    index->entries = entries;
+    index->capacity = capacity;
+    return true;
+}
+
+bool index_add(struct index *index, const char *name, void *thing) {
+    if (index->count >= index->capacity / 4 * 3 && !widen(index))
+        return false;
+
+    uint64_t hash = hash_of(name);
+    struct index_entry *entry = entry_for(index->entries, index->capacity, name, hash);
+    assert(!entry->name);
+    *entry = (struct index_entry){.name = name, .thing = thing, .hash = hash};
+    index->count++;
+    return true;
+}

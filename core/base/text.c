@@ -1,0 +1,194 @@
+#include "text.h"
+
+#include <assert.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum { WORD_LONGEST = 128 }; /* longer words are never near each other */
+
+void text_free(struct text *text) {
+    free(text->bytes);
+    *text = (struct text){0};
+}
+
+void text_clear(struct text *text) {
+    text->length = 0;
+    text->is_short = false;
+    if (text->bytes)
+        text->bytes[0] = '\0';
+}
+
+/* Room for `more` bytes and the NUL behind them. */
+static bool text_widen(struct text *text, size_t more) {
+    if (text->is_short)
+        return false;
+    if (more < text->capacity - text->length)
+        return true;
+
+    size_t capacity = text->capacity < 128 ? 256 : text->capacity;
+    while (capacity <= SIZE_MAX / 4 && capacity - text->length <= more)
+        capacity *= 2;
+    char *bytes = capacity - text->length > more ? realloc(text->bytes, capacity) : NULL;
+    if (!bytes) {
+        text->is_short = true;
+        return false;
+    }
+    text->bytes = bytes;
+    text->capacity = capacity;
+    return true;
+}
+
+void text_add(struct text *text, const char *bytes, size_t length) {
+    if (!text_widen(text, length))
+        return;
+    if (length > 0)
+        memcpy(text->bytes + text->length, bytes, length);
+    text->length += length;
+    text->bytes[text->length] = '\0';
+}
+
+void text_add_word(struct text *text, const char *word) {
+    text_add(text, word, strlen(word));
+}
+
+void text_add_format(struct text *text, const char *format, ...) {
+    va_list arguments;
+
+    va_start(arguments, format);
+    int length = vsnprintf(NULL, 0, format, arguments);
+    va_end(arguments);
+    assert(length >= 0);
+    if (length < 0 || !text_widen(text, (size_t)length))
+        return;
+
+    va_start(arguments, format);
+    vsnprintf(text->bytes + text->length, (size_t)length + 1, format, arguments);
+    va_end(arguments);
+    text->length += (size_t)length;
+}
+
+/* Bytes of the code point at the start; 0: not UTF-8. The ranges are table 3-7 of the Unicode
+ * Standard (well-formed byte sequences). */
+static size_t point_length(const unsigned char *bytes, size_t length) {
+    unsigned char first = bytes[0], low = 0x80, high = 0xBF;
+    size_t wanted;
+
+    if (first < 0x80)
+        return 1;
+    if (first < 0xC2 || first > 0xF4)
+        return 0;
+    wanted = first < 0xE0 ? 2 : first < 0xF0 ? 3 : 4;
+    if (first == 0xE0)
+        low = 0xA0; /* overlong below */
+    if (first == 0xED)
+        high = 0x9F; /* surrogates above */
+    if (first == 0xF0)
+        low = 0x90;
+    if (first == 0xF4)
+        high = 0x8F; /* past U+10FFFF above */
+    if (length < wanted || bytes[1] < low || bytes[1] > high)
+        return 0;
+    for (size_t i = 2; i < wanted; i++)
+        if (bytes[i] < 0x80 || bytes[i] > 0xBF)
+            return 0;
+    return wanted;
+}
+
+size_t text_count_points(const char *bytes, size_t length) {
+    size_t points = 0;
+
+    for (size_t at = 0; at < length; points++) {
+        size_t step = point_length((const unsigned char *)bytes + at, length - at);
+        at += step > 0 ? step : 1;
+    }
+    return points;
+}
+
+bool text_is_utf8(const char *bytes, size_t length, size_t *at) {
+    for (size_t i = 0; i < length;) {
+        size_t step = point_length((const unsigned char *)bytes + i, length - i);
+        if (step == 0) {
+            if (at)
+                *at = i;
+            return false;
+        }
+        i += step;
+    }
+    return true;
+}
+
+size_t text_cut(const char *bytes, size_t length, size_t most) {
+    if (length <= most)
+        return length;
+
+    size_t end = 0;
+    while (end < most) {
+        size_t step = point_length((const unsigned char *)bytes + end, length - end);
+        if (end + (step > 0 ? step : 1) > most)
+            break;
+        end += step > 0 ? step : 1;
+    }
+    return end;
+}
+
+static size_t least(size_t a, size_t b) {
+    return a < b ? a : b;
+}
+
+/* One row of the edit table: two neighbours swapped count as one edit. */
+static size_t edit_row(const char *a, const char *b, size_t i, size_t width,
+                       size_t rows[3][WORD_LONGEST + 1]) {
+    size_t *before = rows[(i + 1) % 3], *above = rows[(i + 2) % 3], *row = rows[i % 3];
+    size_t best = row[0] = i;
+
+    for (size_t j = 1; j <= width; j++) {
+        size_t cost = above[j - 1] + (a[i - 1] != b[j - 1]);
+        cost = least(cost, least(above[j], row[j - 1]) + 1);
+        if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+            cost = least(cost, before[j - 2] + 1);
+        row[j] = cost;
+        best = least(best, cost);
+    }
+    return best;
+}
+
+size_t text_distance(const char *a, const char *b, size_t limit) {
+    size_t height = strlen(a), width = strlen(b);
+    size_t rows[3][WORD_LONGEST + 1];
+    size_t apart = height > width ? height - width : width - height;
+
+    if (apart > limit)
+        return limit + 1;
+    if (height > WORD_LONGEST || width > WORD_LONGEST)
+        return strcmp(a, b) == 0 ? 0 : limit + 1;
+    for (size_t j = 0; j <= width; j++)
+        rows[0][j] = j;
+    size_t best_above = 0;
+    for (size_t i = 1; i <= height; i++) {
+        size_t best = edit_row(a, b, i, width, rows);
+        if (best > limit && best_above > limit) /* two rows: a swap may skip one */
+            return limit + 1;
+        best_above = best;
+    }
+    return least(rows[height % 3][width], limit + 1);
+}
+
+const char *text_find_near(const char *word, const char *const *words, size_t count) {
+    size_t limit = strlen(word) / 3;
+    const char *nearest = NULL;
+
+    if (limit < 1)
+        limit = 1;
+    for (size_t i = 0; i < count; i++) {
+        size_t distance = text_distance(word, words[i], limit);
+        if (distance > limit)
+            continue;
+        nearest = words[i];
+        if (distance == 0)
+            break;
+        limit = distance - 1; /* the first of equals stays */
+    }
+    return nearest;
+}
