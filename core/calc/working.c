@@ -1,0 +1,150 @@
+#include "working.h"
+
+#include <stdarg.h>
+
+#include "layout.h"
+
+void working_start(struct working *working) {
+    working->step_count = 0;
+    working->read_count = 0;
+    working->stop = (struct stop){STOP_NONE, NULL, 0, NULL, NULL};
+    /* The arrays may be gone with a cleared arena: begin anew. */
+    working->steps = NULL;
+    working->step_capacity = 0;
+    working->reads = NULL;
+    working->read_capacity = 0;
+}
+
+void working_close(struct working *working) {
+    layout_free(working->layout);
+    working->layout = NULL;
+}
+
+void working_step(struct working *working, const char *source, const char *format, ...) {
+    if (!working->keeps_steps)
+        return;
+    va_list arguments;
+    va_start(arguments, format);
+    char *text = arena_format_list(working->arena, format, arguments);
+    va_end(arguments);
+    struct step *steps = arena_grow(working->arena, working->steps, working->step_count,
+                                    &working->step_capacity, sizeof *steps);
+    if (text == NULL || steps == NULL)
+        return; /* the arena stays marked as short, and its owner asks */
+    working->steps = steps;
+    steps[working->step_count++] = (struct step){text, source};
+}
+
+void working_read(struct working *working, const struct object *object, unsigned slot) {
+    for (size_t i = working->read_count; i > 0; i--)
+        if (working->reads[i - 1].object == object && working->reads[i - 1].slot == slot)
+            return;
+    struct fact_read *reads = arena_grow(working->arena, working->reads, working->read_count,
+                                         &working->read_capacity, sizeof *reads);
+    if (reads == NULL)
+        return;
+    working->reads = reads;
+    reads[working->read_count++] = (struct fact_read){object, slot};
+}
+
+bool working_missing(struct working *working, const struct object *object, unsigned slot) {
+    const struct fact *fact = object_fact(object, slot);
+    /* A list that looks backwards is missing because a fact elsewhere is: that one is to be given.
+     */
+    if (object_row(object, slot)->type == TYPE_INVERSE && fact->is.unsure.object != NULL)
+        return working_missing(working, fact->is.unsure.object, fact->is.unsure.slot);
+    working->stop = (struct stop){STOP_MISSING, object, slot, NULL, NULL};
+    return false;
+}
+
+static bool stop_with(struct working *working, enum stop_kind kind, const char *input,
+                      const char *format, va_list arguments) {
+    const char *why = arena_format_list(working->arena, format, arguments);
+    working->stop = (struct stop){why != NULL ? kind : STOP_MEMORY, NULL, 0, input, why};
+    return false;
+}
+
+bool working_beyond(struct working *working, const char *format, ...) {
+    va_list arguments;
+    va_start(arguments, format);
+    stop_with(working, STOP_BEYOND, NULL, format, arguments);
+    va_end(arguments);
+    return false;
+}
+
+bool working_wrong(struct working *working, const char *input, const char *format, ...) {
+    va_list arguments;
+    va_start(arguments, format);
+    stop_with(working, STOP_WRONG, input, format, arguments);
+    va_end(arguments);
+    return false;
+}
+
+bool working_short(struct working *working) {
+    working->stop = (struct stop){STOP_MEMORY, NULL, 0, NULL, NULL};
+    return false;
+}
+
+/* Is the fact there to be read? Notes the reading, too. */
+static bool need(const struct object *object, unsigned slot, struct working *working) {
+    working_read(working, object, slot);
+    return object_has(object, slot) || working_missing(working, object, slot);
+}
+
+bool need_quantity(struct quantity *out, const struct object *object, unsigned slot,
+                   struct working *working) {
+    if (!need(object, slot, working))
+        return false;
+    *out = object_quantity(object, slot);
+    return true;
+}
+
+bool need_number(double *out, const struct object *object, unsigned slot, struct working *working) {
+    if (!need(object, slot, working))
+        return false;
+    *out = object_fact(object, slot)->is.number;
+    return true;
+}
+
+bool need_word(const char **out, const struct object *object, unsigned slot,
+               struct working *working) {
+    if (!need(object, slot, working))
+        return false;
+    *out = object_fact(object, slot)->is.word;
+    return true;
+}
+
+bool need_yesno(bool *out, const struct object *object, unsigned slot, struct working *working) {
+    if (!need(object, slot, working))
+        return false;
+    *out = object_fact(object, slot)->is.yes;
+    return true;
+}
+
+bool need_object(const struct object **out, const struct object *object, unsigned slot,
+                 struct working *working) {
+    const struct fact *fact = object_fact(object, slot);
+    working_read(working, object, slot);
+    *out = NULL;
+    if (fact->state == FACT_NONE)
+        return true;
+    if (!object_has(object, slot))
+        return working_missing(working, object, slot);
+    *out = fact->is.object;
+    return true;
+}
+
+bool need_objects(struct object *const **out, size_t *count, const struct object *object,
+                  unsigned slot, struct working *working) {
+    const struct fact *fact = object_fact(object, slot);
+    working_read(working, object, slot);
+    *out = NULL;
+    *count = 0;
+    if (fact->state == FACT_NONE)
+        return true;
+    if (!object_has(object, slot))
+        return working_missing(working, object, slot);
+    *out = fact->is.objects;
+    *count = fact->count;
+    return true;
+}

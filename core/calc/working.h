@@ -1,0 +1,85 @@
+/* calc: calculators as pure functions that record their working steps. Alone knows GEOS. */
+#ifndef CALC_WORKING_H
+#define CALC_WORKING_H
+#include "design.h"
+
+/* How a calculation ended other than with a result. */
+enum stop_kind {
+    STOP_NONE,
+    STOP_MISSING, /* a fact is not given: `object` and `slot` say which */
+    STOP_BEYOND,  /* outside what the calculation or its table covers: a person must judge; `why` */
+    STOP_WRONG,   /* the caller's mistake (an input of the wrong kind or out of its range); `why` */
+    STOP_MEMORY
+};
+
+struct stop {
+    enum stop_kind kind;
+    const struct object *object;
+    unsigned slot;
+    const char *input; /* the calculator's input it is about, or NULL */
+    const char *why;   /* one sentence; in the working's arena */
+};
+
+/* One line of a hand calculation. */
+struct step {
+    const char *text;   /* "125 % of 32 A = 40 A" */
+    const char *source; /* table or section it rests on, or NULL */
+};
+
+/* One fact that was read. */
+struct fact_read {
+    const struct object *object;
+    unsigned slot;
+};
+
+struct layout; /* layout.h: roof geometry, made once per review */
+
+/* Filled while calculating, read by whoever shows the working. */
+struct working {
+    struct arena *arena;
+    const struct design *design;
+    bool keeps_steps; /* false: steps are not written down, to save time */
+    struct step *steps;
+    size_t step_count, step_capacity;
+    struct fact_read *reads; /* each fact once, in the order of first reading */
+    size_t read_count, read_capacity;
+    struct stop stop;
+    struct layout *layout; /* lives as long as the review, not as one calculation */
+};
+
+/* Empties steps, reads and stop for the next finding; the layout stays. */
+void working_start(struct working *working);
+/* Frees what does not live in the arena (the layout). */
+void working_close(struct working *working);
+
+/* Writes one step down; does nothing where steps are not kept. */
+void working_step(struct working *working, const char *source, const char *format, ...)
+    __attribute__((format(printf, 3, 4)));
+/* Notes that a fact was read. */
+void working_read(struct working *working, const struct object *object, unsigned slot);
+
+/* Each sets the stop and returns false, so that a calculator can `return working_beyond(…)`. */
+bool working_missing(struct working *working, const struct object *object, unsigned slot);
+bool working_beyond(struct working *working, const char *format, ...)
+    __attribute__((format(printf, 2, 3)));
+bool working_wrong(struct working *working, const char *input, const char *format, ...)
+    __attribute__((format(printf, 3, 4)));
+bool working_short(struct working *working); /* no memory */
+
+/* Reads a fact that the calculation cannot do without, and notes the reading. False: stop is set
+ * (missing; where the missing thing is a whole ONE or a reference to nothing, that is named). */
+bool need_quantity(struct quantity *out, const struct object *object, unsigned slot,
+                   struct working *working);
+bool need_number(double *out, const struct object *object, unsigned slot,
+                 struct working *working); /* NUMBER, COUNT */
+bool need_word(const char **out, const struct object *object, unsigned slot,
+               struct working *working);
+bool need_yesno(bool *out, const struct object *object, unsigned slot, struct working *working);
+/* The thing in a ONE or REFERENCE. A reference stated as none: *out is NULL and true. */
+bool need_object(const struct object **out, const struct object *object, unsigned slot,
+                 struct working *working);
+/* The things in a LIST, REFERENCES or INVERSE; stated as none: count 0. */
+bool need_objects(struct object *const **out, size_t *count, const struct object *object,
+                  unsigned slot, struct working *working);
+
+#endif

@@ -1,0 +1,200 @@
+#include "model.h"
+
+#include <stdio.h>
+#include <string.h>
+
+#include "unit.h"
+
+#define VOCABULARY(id, ...) static const char *const words_of_##id[] = {__VA_ARGS__, NULL};
+#include "facts/words.facts"
+#undef VOCABULARY
+
+static const struct vocabulary vocabularies[VOCABULARY_COUNT] = {
+#define VOCABULARY(id, ...)                                                                        \
+    [WORDS_##id] = {#id, words_of_##id, sizeof words_of_##id / sizeof words_of_##id[0] - 1},
+#include "facts/words.facts"
+#undef VOCABULARY
+};
+
+#define QUANTITY(...)
+#define NUMBER(...)
+#define COUNT(...)
+#define CHOICE(...)
+#define WORDS(...)
+#define WORD_LIST(...)
+#define TEXT(...)
+#define TEXTS(...)
+#define YESNO(...)
+#define DATE(...)
+#define POINT(...)
+#define POINTS(...)
+#define ONE(...)
+#define LIST(...)
+#define REFERENCE(...)
+#define REFERENCES(...)
+#define INVERSE(...)
+#define ABSENT_MEANS(slot, means, why) [SLOT_OF(OF, slot)] = {means, why},
+#define BEGIN(kind)                    static const struct absence absence_of_##kind[SLOT_COUNT_##kind + 1] = {
+#define END(kind)                                                                                  \
+    [SLOT_COUNT_##kind] = {NULL, NULL}                                                             \
+    }                                                                                              \
+    ;
+#include "facts/all.facts"
+#include "facts/forget.facts"
+
+#define COMMON(slot, says) .name = #slot, .sentence = says
+#define ROW(slot, ...)     [SLOT_OF(OF, slot)] = {__VA_ARGS__},
+#define QUANTITY(slot, of_measure, of_unit, from, to, says)                                        \
+    ROW(slot, COMMON(slot, says), .type = TYPE_QUANTITY, .measure = of_measure, .unit = of_unit,   \
+        .low = from, .high = to)
+#define NUMBER(slot, from, to, says)                                                               \
+    ROW(slot, COMMON(slot, says), .type = TYPE_NUMBER, .low = from, .high = to)
+#define COUNT(slot, from, to, says)                                                                \
+    ROW(slot, COMMON(slot, says), .type = TYPE_COUNT, .low = from, .high = to)
+#define CHOICE(slot, words, says)                                                                  \
+    ROW(slot, COMMON(slot, says), .type = TYPE_CHOICE, .vocabulary = &vocabularies[WORDS_##words])
+#define WORDS(slot, words, says)                                                                   \
+    ROW(slot, COMMON(slot, says), .type = TYPE_WORDS, .vocabulary = &vocabularies[WORDS_##words])
+#define WORD_LIST(slot, words, says)                                                               \
+    ROW(slot, COMMON(slot, says), .type = TYPE_WORD_LIST,                                          \
+        .vocabulary = &vocabularies[WORDS_##words])
+#define TEXT(slot, right, says)   ROW(slot, COMMON(slot, says), .type = TYPE_TEXT, .example = right)
+#define TEXTS(slot, right, says)  ROW(slot, COMMON(slot, says), .type = TYPE_TEXTS, .example = right)
+#define YESNO(slot, says)         ROW(slot, COMMON(slot, says), .type = TYPE_YESNO)
+#define DATE(slot, says)          ROW(slot, COMMON(slot, says), .type = TYPE_DATE)
+#define POINT(slot, says)         ROW(slot, COMMON(slot, says), .type = TYPE_POINT)
+#define POINTS(slot, says)        ROW(slot, COMMON(slot, says), .type = TYPE_POINTS)
+#define ONE(slot, of, says)       ROW(slot, COMMON(slot, says), .type = TYPE_ONE, .kind = KIND_##of)
+#define LIST(slot, of, says)      ROW(slot, COMMON(slot, says), .type = TYPE_LIST, .kind = KIND_##of)
+#define REFERENCE(slot, to, says) ROW(slot, COMMON(slot, says), .type = TYPE_REFERENCE, .kinds = to)
+#define REFERENCES(slot, to, says)                                                                 \
+    ROW(slot, COMMON(slot, says), .type = TYPE_REFERENCES, .kinds = to)
+#define INVERSE(slot, of, by, says)                                                                \
+    ROW(slot, COMMON(slot, says), .type = TYPE_INVERSE, .kind = KIND_##of, .via = SLOT_##of##_##by)
+#define ABSENT_MEANS(...)
+#define BEGIN(kind) static const struct fact_row rows_of_##kind[] = {
+#define END(kind)                                                                                  \
+    }                                                                                              \
+    ;
+#include "facts/all.facts"
+#include "facts/forget.facts"
+
+static const struct kind kinds[KIND_COUNT] = {
+#define KIND(kind, how_many, says)                                                                 \
+    [KIND_##kind] = {KIND_##kind,      #kind, how_many, says, rows_of_##kind, absence_of_##kind,   \
+                     SLOT_COUNT_##kind},
+#include "facts/kinds.facts"
+#undef KIND
+};
+
+const struct kind *kind_at(enum kind_id id) {
+    return &kinds[id];
+}
+
+enum kind_id kind_find(const char *name) {
+    int id = 0;
+    while (id < KIND_COUNT && strcmp(kinds[id].name, name) != 0)
+        id++;
+    return (enum kind_id)id;
+}
+
+int kind_find_fact(const struct kind *kind, const char *name) {
+    for (size_t slot = 0; slot < kind->fact_count; slot++)
+        if (strcmp(kind->facts[slot].name, name) == 0)
+            return (int)slot;
+    return -1;
+}
+
+const struct vocabulary *vocabulary_at(enum vocabulary_id id) {
+    return &vocabularies[id];
+}
+
+const char *vocabulary_find(const struct vocabulary *vocabulary, const char *word) {
+    for (size_t i = 0; i < vocabulary->count; i++)
+        if (strcmp(vocabulary->words[i], word) == 0)
+            return vocabulary->words[i];
+    return NULL;
+}
+
+/* A number in the middle of the range, but a round one. */
+static double example_number(const struct fact_row *row) {
+    static const double round[] = {1, 2, 4, 10, 24, 40, 60, 120, 240, 0.5, 0.1, 0, -0.3};
+    for (size_t i = 0; i < sizeof round / sizeof round[0]; i++)
+        if (round[i] >= row->low && round[i] <= row->high)
+            return round[i];
+    return row->low;
+}
+
+static void write_quantity_example(char *buffer, size_t size, const struct fact_row *row) {
+    if (row->measure == ANGLE)
+        snprintf(buffer, size, "%s: %s", row->name, row->high > 80 ? "180°" : "4/12");
+    else
+        snprintf(buffer, size, "%s: %g %s", row->name, example_number(row), row->unit);
+}
+
+void fact_write_example(char *buffer, size_t size, const struct fact_row *row) {
+    const char *word = row->vocabulary ? row->vocabulary->words[0] : "";
+    const char *second =
+        row->vocabulary && row->vocabulary->count > 1 ? row->vocabulary->words[1] : word;
+    switch (row->type) {
+    case TYPE_QUANTITY:
+        write_quantity_example(buffer, size, row);
+        break;
+    case TYPE_NUMBER:
+    case TYPE_COUNT:
+        snprintf(buffer, size, "%s: %g", row->name, example_number(row));
+        break;
+    case TYPE_CHOICE:
+        snprintf(buffer, size, "%s: %s", row->name, word);
+        break;
+    case TYPE_WORDS:
+    case TYPE_WORD_LIST:
+        snprintf(buffer, size, "%s: [%s, %s]", row->name, word, second);
+        break;
+    case TYPE_TEXT:
+    case TYPE_TEXTS:
+        snprintf(buffer, size, "%s: %s", row->name, row->example);
+        break;
+    case TYPE_YESNO:
+        snprintf(buffer, size, "%s: yes", row->name);
+        break;
+    case TYPE_DATE:
+        snprintf(buffer, size, "%s: 2026-08-01", row->name);
+        break;
+    case TYPE_POINT:
+        snprintf(buffer, size, "%s: [3 ft, 18 in]", row->name);
+        break;
+    case TYPE_POINTS:
+        snprintf(buffer, size, "%s: [[0 ft, 0 ft], [30 ft, 0 ft], [30 ft, 16 ft], [0 ft, 16 ft]]",
+                 row->name);
+        break;
+    case TYPE_ONE:
+        snprintf(buffer, size, "%s: {%s: …}", row->name, kinds[row->kind].facts[0].name);
+        break;
+    case TYPE_LIST:
+        snprintf(buffer, size, "%s: [{name: one, %s: …}]", row->name,
+                 kinds[row->kind].facts[0].name);
+        break;
+    case TYPE_REFERENCE:
+        snprintf(buffer, size, "%s: the-name", row->name);
+        break;
+    case TYPE_REFERENCES:
+        snprintf(buffer, size, "%s: [one-name, another-name]", row->name);
+        break;
+    case TYPE_INVERSE:
+        snprintf(buffer, size, "%s", row->name);
+        break;
+    }
+}
+
+void kinds_write(char *buffer, size_t size, kind_set set) {
+    size_t length = 0;
+    buffer[0] = '\0';
+    for (size_t id = 0; id < KIND_COUNT && length < size; id++) {
+        if (!(set >> id & 1))
+            continue;
+        set &= ~((kind_set)1 << id);
+        const char *between = length == 0 ? "" : set != 0 ? ", " : " or ";
+        length += (size_t)snprintf(buffer + length, size - length, "%s%s", between, kinds[id].name);
+    }
+}
