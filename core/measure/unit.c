@@ -1,0 +1,66 @@
+#include "unit.h"
+
+#include <string.h>
+#include "text.h"
+#include "unit_reading.h"
+#include "unit_table.h"
+
+const struct unit *unit_at(size_t at) {
+    return at < unit_table_count ? &unit_table[at] : NULL;
+}
+
+const struct unit *unit_usual(struct dimension dimension) {
+    for (size_t i = 0; i < unit_table_count; i++)
+        if (dimension_is_same(unit_table[i].dimension, dimension))
+            return dimension_is_pure(dimension) ? NULL : &unit_table[i];
+    return NULL;
+}
+
+static bool is_spelled(const struct unit *unit, const char *name, size_t length) {
+    if (strncmp(unit->name, name, length) == 0 && unit->name[length] == '\0')
+        return true;
+    if (!unit->aliases)
+        return false;
+    for (const char *const *alias = unit->aliases; *alias; alias++)
+        if (strncmp(*alias, name, length) == 0 && (*alias)[length] == '\0')
+            return true;
+    return false;
+}
+
+const struct unit *unit_find(const char *name, size_t length, struct dimension want) {
+    struct plain plain;
+
+    if (length == 0 || !plain_read(&plain, name, length) || plain.length == 0)
+        return NULL;
+    /* Nearly always the unit is of the dimension wanted, and that takes few comparisons. */
+    for (size_t i = 0; i < unit_table_count; i++)
+        if (dimension_is_same(unit_table[i].dimension, want) &&
+            is_spelled(&unit_table[i], plain.bytes, plain.length))
+            return &unit_table[i];
+    for (size_t i = 0; i < unit_table_count; i++)
+        if (is_spelled(&unit_table[i], plain.bytes, plain.length))
+            return &unit_table[i];
+    return NULL;
+}
+
+void unit_write_names(char *buffer, size_t size, struct dimension dimension) {
+    static const char more[] = ", …";
+    size_t used = 0;
+
+    buffer[0] = '\0';
+    for (size_t i = 0; i < unit_table_count; i++) {
+        if (!dimension_is_same(unit_table[i].dimension, dimension))
+            continue;
+        const char *name = unit_table[i].name;
+        size_t length = strlen(name) + (used > 0 ? 2 : 0);
+        if (used + length + sizeof more > size) {
+            if (used > 0)
+                memcpy(buffer + used, more, sizeof more);
+            return;
+        }
+        if (used > 0)
+            memcpy(buffer + used, ", ", 2);
+        memcpy(buffer + used + length - strlen(name), name, strlen(name) + 1);
+        used += length;
+    }
+}
