@@ -1,0 +1,181 @@
+/* rulebook: books as they are written, and what is in force of them on a day. */
+#ifndef RULEBOOK_BOOK_H
+#define RULEBOOK_BOOK_H
+#include "amount.h"
+#include "index.h"
+#include "problem.h"
+
+/* Who maintains a book decides what it may do: a company may only add or tighten. */
+enum book_role { ROLE_MODEL_CODE, ROLE_AUTHORITY, ROLE_UTILITY, ROLE_COMPANY };
+
+enum stricter { STRICTER_NEITHER, STRICTER_LARGER, STRICTER_SMALLER };
+
+/* What a value is: said once in the whole stack, by the book that first uses it. */
+struct declaration {
+    const char *name;
+    enum amount_type type;    /* quantity, number, yes/no or word */
+    enum measure measure;     /* of a quantity */
+    const char *const *words; /* of a word: what it may be; ends in NULL */
+    const char *basis;        /* such as "strength level"; part of the declaration; or NULL */
+    enum stricter stricter;
+    const char *says;
+    bool given_above; /* no number of its own: a book above must give one */
+    struct place place;
+};
+
+/* One number of the law. */
+struct entry {
+    struct date from;    /* of a model code's edition: the year 0 */
+    bool is_repeal;      /* from that day on there is none */
+    const char *edition; /* the edition it was written for, or NULL */
+    struct amount is;
+    const char *cite;
+    struct place place;
+};
+
+struct book_value {
+    const char *name;
+    struct declaration *declaration; /* NULL: declared by a book below */
+    struct entry *entries;           /* in file order */
+    size_t count, capacity;
+    struct place place;
+};
+
+enum change_verb { CHANGE_DELETES, CHANGE_RESTORES, CHANGE_REPLACES };
+
+struct change {
+    enum change_verb verb;
+    const char *rule;    /* "irc/second-pathway" */
+    const char *edition; /* of the model code it was written for, or NULL */
+    const char *file;    /* REPLACES: path of the new text */
+    struct date from;
+    struct date repealed; /* year 0: never */
+    const char *cite;
+    struct place place;
+};
+
+struct adoption {
+    const char *book;
+    const char *edition; /* NULL: the book has none */
+    struct date from;
+    struct date repealed; /* year 0: never */
+    struct place place;
+};
+
+/* A rule's file. Its id is BOOK/NAME. */
+struct rule_file {
+    const char *id;
+    const char *edition; /* the edition whose text it is, or NULL: all */
+    const char *path;
+};
+
+/* The authority lifts a `shall` for one thing. */
+struct waiver {
+    const char *rule;
+    const char *about; /* "roof_plane:south" */
+    const char *reason, *granted_by, *permit;
+    struct date from, until;
+    struct place place;
+};
+
+struct book {
+    const char *name, *title, *maintained_by, *scope;
+    enum book_role role;
+    const char *directory; /* as given or found */
+    const char *const
+        *covers; /* declared things it has rules for: "storage", "ground array" …; ends in NULL */
+    const char *const *editions; /* of a model code; ends in NULL; empty: none */
+    struct adoption *adoptions;
+    size_t adoption_count;
+    struct book_value *values;
+    size_t value_count;
+    struct change *changes;
+    size_t change_count;
+    struct rule_file *rules; /* in byte order of id, then edition */
+    size_t rule_count;
+    struct waiver *waivers;
+    size_t waiver_count;
+    struct place place; /* book.yaml */
+};
+
+/* ---- what is in force --------------------------------------------------------------------- */
+
+enum value_state {
+    VALUE_IN_FORCE,
+    VALUE_NOT_IN_FORCE, /* declared, but no entry holds on that day: reading it makes a finding open
+                         */
+    VALUE_RIVALS        /* two books give one and neither adopts the other: a problem was told */
+};
+
+struct value {
+    const char *name;
+    const struct declaration *declaration;
+    const struct book *declared_by;
+    enum value_state state;
+    struct amount is;
+    const struct book *book; /* that gives it */
+    const char *edition;     /* of that book as adopted, or NULL */
+    const struct entry *entry;
+};
+
+/* One act in a rule's history that is in force on the day: "adopts", "deletes", "restores",
+ * "replaces", "adds". */
+struct act {
+    const char *verb;
+    const struct book *book;
+    const char *cite; /* or NULL */
+    struct date from;
+    struct place place;
+};
+
+struct rule {
+    const char *id;             /* "nec/busbar": keeps it when replaced */
+    const char *path;           /* of the text in force */
+    const struct book *book;    /* whose rule it is */
+    const char *edition;        /* of that book as adopted, or NULL */
+    const struct book *text_by; /* whose text is in force */
+    bool holds;                 /* false: deleted and not restored */
+    struct act *acts;
+    size_t act_count, act_capacity;
+};
+
+struct book_in_force {
+    const struct book *book;
+    const char *edition;           /* or NULL */
+    const struct book *adopted_by; /* NULL: named by the caller */
+    struct place place;            /* of the adoption */
+};
+
+/* Belongs to the arena it was resolved in. */
+struct rulebook {
+    struct arena *arena;
+    struct date on;
+    struct book_in_force
+        *books; /* each once, lowest first (what is adopted stands before who adopts) */
+    size_t book_count;
+    struct value *values; /* in byte order of name */
+    size_t value_count;
+    struct index value_index;
+    struct rule *rules; /* by book (lowest first), then id; deleted ones included */
+    size_t rule_count;
+    const struct waiver **waivers;
+    size_t waiver_count;
+};
+
+const struct value *rulebook_find_value(const struct rulebook *rulebook, const char *name);
+const struct rule *rulebook_find_rule(const struct rulebook *rulebook, const char *id);
+
+/* How the resolution asks for a book that is adopted; `context` is the shelf's. NULL: there is
+ * none, or it could not be read (a problem was told). */
+typedef const struct book *find_book(void *context, const char *name, struct place asked_at,
+                                     struct problems *problems);
+
+/* Resolves the stack of `count` named books, each later one counting as adopting the earlier ones,
+ * for one day. A name may carry an edition: "nec@2023" (needed for a model code named directly).
+ * Mistakes are problems (PROBLEM_INPUT) and the rest still resolves; false: nothing can be reviewed
+ * with it (a circle, one book at two editions, an unknown book or edition, no memory). */
+bool rulebook_resolve(struct rulebook **out, const char *const *names, size_t count, struct date on,
+                      find_book *find, void *context, struct arena *arena,
+                      struct problems *problems);
+
+#endif
