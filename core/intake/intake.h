@@ -16,8 +16,8 @@ bool design_read(struct design **out, const char *path, const struct catalogues 
                  struct arena *arena, struct problems *problems);
 
 /* All books that were asked for, each read once. Search order: `directories`, ends in NULL; a book
- * NAME is DIRECTORY/NAME or DIRECTORY/*\/NAME (codes/, towns/, …) with a book.yaml in it; a name
- * with a slash is the path of a folder. */
+ * NAME is DIRECTORY/NAME or DIRECTORY/SHELF/NAME (codes/, towns/ and the like) with a book.yaml in
+ * it; a name with a slash is the path of a folder. */
 struct shelf;
 /* NULL: no memory. The directories must outlive the shelf. */
 struct shelf *shelf_new(const char *const *directories);

@@ -1,0 +1,153 @@
+/* finding: what one rule says of one thing, with every pair it compared, and the algebra of
+ * outcomes. */
+#ifndef FINDING_FINDING_H
+#define FINDING_FINDING_H
+#include "book.h"
+
+/* Worst first; the words are SARIF 2.1.0's. Within a check or an option the first that occurs
+ * decides. */
+enum outcome {
+    OUTCOME_FAIL,
+    OUTCOME_OPEN,
+    OUTCOME_REVIEW,
+    OUTCOME_PASS,
+    OUTCOME_INFORMATIONAL,
+    OUTCOME_NOT_APPLICABLE,
+    OUTCOME_COUNT
+};
+
+enum relation {
+    RELATION_NOT_EXCEED, /* actual <= limit */
+    RELATION_AT_LEAST,   /* actual >= limit */
+    RELATION_LESS_THAN,  /* actual < limit */
+    RELATION_MORE_THAN,  /* actual > limit */
+    RELATION_EQUAL,      /* the same amount */
+    RELATION_BE,         /* a yes/no that must be yes */
+    RELATION_ONE_OF,     /* a group of alternatives */
+    RELATION_REVIEW,     /* no comparison: a person must judge; `what` says what */
+    RELATION_MISSING,    /* no comparison: a fact or value was not there */
+    RELATION_BROKEN      /* no comparison: the rule could not be run to its end */
+};
+
+enum normative { SHALL, SHOULD };
+
+/* A fact that nobody told, and where to tell it. */
+struct missing {
+    const char *fact;    /* "roof_plane south: slope" or "value ground_snow_load" */
+    const char *example; /* "slope: 4/12", or NULL */
+    struct place place;
+};
+
+struct test;
+
+struct option {
+    const char *name;
+    enum outcome outcome;
+    struct test *tests;
+    size_t test_count, test_capacity;
+};
+
+/* One compared pair, a group of alternatives, or the reason why there is no comparison. */
+struct test {
+    const char *what;
+    enum relation relation;
+    enum normative normative;
+    enum outcome outcome;
+    struct amount actual, limit; /* AMOUNT_NONE where there is none */
+    const struct unit *unit;     /* to show both in, or NULL */
+    bool has_margin;
+    double margin;          /* distance inside the limit as a share of it; negative: outside */
+    struct missing missing; /* RELATION_MISSING */
+    struct option *options; /* RELATION_ONE_OF */
+    size_t option_count;
+};
+
+/* A fact that the finding rests on. */
+struct input {
+    const char *fact;   /* "busbar main: rating" */
+    struct amount is;   /* AMOUNT_NONE: missing, or a list */
+    const char *text;   /* as people read it */
+    const char *source; /* measured, data sheet …; or NULL */
+    bool is_assumed;
+    const char *assumed_why;
+    struct place place;
+};
+
+/* A step of the working: see calc's steps. */
+struct line {
+    const char *text, *source;
+};
+
+struct finding {
+    const struct rule *rule;
+    const char *title;
+    const char *cite; /* as it is in the edition in force */
+    enum outcome outcome;
+    enum normative normative;
+    const char *about_kind,
+        *about_name;    /* "busbar", "main/bus"; of the whole: "design" and its name */
+    struct place place; /* of that thing in the design */
+    const char *message;
+    const char *remedy; /* or NULL */
+    struct test *tests;
+    size_t test_count, test_capacity;
+    struct input *inputs;
+    size_t input_count, input_capacity;
+    const struct value **values; /* that decided, each once, in the order of first reading */
+    size_t value_count, value_capacity;
+    struct line *working;
+    size_t line_count, line_capacity;
+    const struct waiver *waiver; /* lifts a failed shall; or NULL */
+    size_t order; /* rule's place in the rulebook, then thing's place: the order of findings */
+};
+
+/* All findings of one review; in its arena. */
+struct findings {
+    struct arena *arena;
+    struct finding **items;
+    size_t count, capacity;
+};
+
+struct finding_counts {
+    size_t of[OUTCOME_COUNT];
+    size_t failing_should, waived; /* among the fails; neither decides the exit code */
+};
+
+const char *outcome_name(enum outcome outcome);    /* "pass", "notApplicable" … */
+const char *relation_name(enum relation relation); /* "not_exceed" … */
+
+/* fail > open > review > pass; over no tests: OUTCOME_COUNT (nothing was recorded). */
+enum outcome tests_outcome(const struct test *tests, size_t count);
+/* pass if any option passes, else open, else review, else fail. */
+enum outcome options_outcome(const struct option *options, size_t count);
+/* The least margin among compared pairs (a group counts with its best option's); false: none has
+ * one. */
+bool tests_margin(double *out, const struct test *tests, size_t count);
+/* Is the failing part a shall? A finding fails as `error` if any failing test is a shall, else as
+ * `warning`. */
+enum normative tests_normative(const struct test *tests, size_t count);
+/* Judges a pair by the house's comparison and sets outcome and margin; amounts of different types
+ * or dimensions: false and *fault. */
+bool test_judge(struct test *test, struct quantity_fault *fault);
+
+/* A new test at the end of a list; NULL: no memory. */
+struct test *test_add(struct test **tests, size_t *count, size_t *capacity, struct arena *arena);
+/* A new finding at the end; NULL: no memory. */
+struct finding *finding_add(struct findings *findings);
+/* One sentence for a finding that has its tests: what decides, with numbers. NULL: no memory. */
+const char *finding_message(const struct finding *finding, struct arena *arena);
+struct finding_counts findings_count(const struct findings *findings);
+/* "nec/busbar|busbar:main". NULL: no memory. */
+const char *finding_fingerprint(const struct finding *finding, struct arena *arena);
+/* Order of books, rules and places; never of a hash. */
+void findings_sort(struct findings *findings);
+/* Hangs waivers on the fails that they lift; unused, orphaned and not yet or no longer valid ones
+ * are problems (PROBLEM_NOTE). False: no memory. */
+bool findings_waive(struct findings *findings, const struct rulebook *rulebook,
+                    struct problems *problems);
+
+/* The exit code that findings and problems lead to: see the README. */
+int exit_code(const struct findings *findings, const struct problems *problems,
+              bool any_rule_in_force);
+
+#endif
