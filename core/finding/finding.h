@@ -120,20 +120,39 @@ const char *relation_name(enum relation relation); /* "not_exceed" … */
 enum outcome tests_outcome(const struct test *tests, size_t count);
 /* pass if any option passes, else open, else review, else fail. */
 enum outcome options_outcome(const struct option *options, size_t count);
-/* The least margin among compared pairs (a group counts with its best option's); false: none has
- * one. */
+/* The least margin among compared pairs (a group counts with its best option's). False: there is
+ * none to tell, because nothing compared has one, because it is open or for review, or because what
+ * fails has none (a yes/no beside a pair that holds). */
 bool tests_margin(double *out, const struct test *tests, size_t count);
+/* The margin of the best option: the widest among those that pass, else the nearest miss. */
+bool options_margin(double *out, const struct option *options, size_t count);
 /* Is the failing part a shall? A finding fails as `error` if any failing test is a shall, else as
  * `warning`. */
 enum normative tests_normative(const struct test *tests, size_t count);
 /* Judges a pair by the house's comparison and sets outcome and margin; amounts of different types
  * or dimensions: false and *fault. */
 bool test_judge(struct test *test, struct quantity_fault *fault);
+/* Sets the outcome of each option of a group from its tests, then outcome and margin of the group.
+ * False: an option recorded nothing, which is a broken rule. */
+bool test_settle_group(struct test *group);
 
 /* A new test at the end of a list; NULL: no memory. */
 struct test *test_add(struct test **tests, size_t *count, size_t *capacity, struct arena *arena);
 /* A new finding at the end; NULL: no memory. */
 struct finding *finding_add(struct findings *findings);
+/* What is compared with what, both in one unit and with as many digits as it takes to tell them
+ * apart. Buffers of at least 128 bytes. */
+void test_write_amounts(char *actual, char *limit, size_t size, const struct test *test);
+/* "32 %", of a margin without its sign. Buffer of at least 40 bytes. */
+void margin_write(char *buffer, size_t size, double margin);
+/* One test as a sentence without a full stop; NULL: no memory. */
+const char *test_sentence(const struct test *test, struct arena *arena);
+/* The test that decides a finding: of the worst outcome the first by weight (shall before should)
+ * and margin (least first); of a group the group itself. NULL: there is none. */
+const struct test *tests_deciding(const struct test *tests, size_t count);
+/* The option that stands for a group: one that decides its outcome, the widest margin first. NULL:
+ * there is none. */
+const struct option *options_best(const struct option *options, size_t count);
 /* One sentence for a finding that has its tests: what decides, with numbers. NULL: no memory. */
 const char *finding_message(const struct finding *finding, struct arena *arena);
 struct finding_counts findings_count(const struct findings *findings);
@@ -146,8 +165,14 @@ void findings_sort(struct findings *findings);
 bool findings_waive(struct findings *findings, const struct rulebook *rulebook,
                     struct problems *problems);
 
-/* The exit code that findings and problems lead to: see the README. */
+/* Has the finding something open or for a person, under whatever its outcome is? A failing `should`
+ * hides it from the outcome, not from the exit code. */
+bool finding_is_unsettled(const struct finding *finding);
+/* The exit code that findings (NULL: none) and problems lead to: the first that happened of 64, 74,
+ * 70, 3, 4, 1, 2, 0. */
 int exit_code(const struct findings *findings, const struct problems *problems,
               bool any_rule_in_force);
+/* Of two exit codes the one that comes first in that order. */
+int exit_code_first(int a, int b);
 
 #endif
