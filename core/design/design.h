@@ -33,7 +33,7 @@ struct fact {
         const struct point *points;
         struct object *object;   /* ONE, REFERENCE */
         struct object **objects; /* LIST, REFERENCES, INVERSE */
-        /* A missing INVERSE cannot be known because this fact of this thing is missing. */
+        /* A missing INVERSE or LIST cannot be known because this fact of this thing is missing. */
         struct {
             const struct object *object;
             unsigned slot;

@@ -80,6 +80,7 @@ const struct unit unit_table[] = {
     {"min", TIME_, 60, 0, ALSO("minute", "minutes"), "min"},
     {"h", TIME_, 3600, 0, ALSO("hr", "hrs", "hour", "hours"), "hour"},
     {"day", TIME_, 86400, 0, ALSO("days"), "day"},
+    {"year", TIME_, 31557600, 0, ALSO("years", "yr"), "julianyear"},
     {"A", CURRENT_, 1, 0, ALSO("amp", "amps", "Amp", "Amps", "ampere", "amperes"), "A"},
     {"mA", CURRENT_, 1e-3, 0, ALSO("milliamp", "milliamps"), "mA"},
     {"kA", CURRENT_, 1e3, 0, NULL, "kA"},

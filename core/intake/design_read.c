@@ -1,0 +1,242 @@
+#include "intake.h"
+
+#include <stdio.h>
+#include <string.h>
+
+#include "design_reader.h"
+#include "file.h"
+#include "text.h"
+
+bool append_object(struct design_reader *reader, struct fact *list, struct object *object) {
+    size_t capacity = list->count; /* arrays of LIST facts are full at powers of two */
+    if (list->count != 0 && (list->count & (list->count - 1)) != 0)
+        capacity = list->count + 1;
+    struct object **items = arena_grow(reader->arena, list->is.objects, list->count, &capacity,
+                                       sizeof(struct object *));
+    if (items == NULL)
+        return false;
+    list->is.objects = items;
+    items[list->count++] = object;
+    return true;
+}
+
+static bool is_name_right(const char *name) {
+    return name[0] != '\0' && strchr(name, '/') == NULL && strchr(name, '|') == NULL &&
+           strlen(name) <= 80;
+}
+
+struct object *add_named(struct design_reader *reader, enum kind_id kind, struct object *parent,
+                         const char *name, const struct node *node) {
+    struct object *object = design_add(reader->design, kind, parent, name, node->place);
+    if (object == NULL)
+        return NULL;
+    const struct object *first = index_find(&reader->names[kind], object->path);
+    if (first != NULL) {
+        complain_both(reader->complaints, node, first->place, "name-twice",
+                      "there is a %s '%s' already; names tell things apart", object->kind->name,
+                      object->path);
+        return NULL;
+    }
+    return index_add(&reader->names[kind], object->path, object) ? object : NULL;
+}
+
+/* Reads one thing of a list: a mapping with a name. */
+static void read_item(struct design_reader *reader, struct object *parent, unsigned slot,
+                      const struct node *node) {
+    const struct fact_row *row = object_row(parent, slot);
+    char example[200];
+    fact_write_example(example, sizeof example, row);
+    if (!expect_node(reader->complaints, node, NODE_MAPPING, example))
+        return;
+    const struct node *name = node_find(node, "name");
+    if (name == NULL || name->type != NODE_SCALAR || !is_name_right(name->text)) {
+        complain(reader->complaints, name != NULL ? name : node, "name", example,
+                 "each %s needs a name of its own: at most 80 letters, no '/' or '|'",
+                 kind_at(row->kind)->name);
+        return;
+    }
+    struct object *object = add_named(reader, row->kind, parent, name->text, node);
+    if (object != NULL && append_object(reader, &parent->facts[slot], object))
+        read_object(reader, object, node);
+}
+
+void read_list(struct design_reader *reader, struct object *object, unsigned slot,
+               const struct node *node) {
+    struct fact *fact = &object->facts[slot];
+    char example[200];
+    fact_write_example(example, sizeof example, object_row(object, slot));
+    if (fact->count == 0)
+        fact->place = node->place;
+    if (node_is_blank(node))
+        return;
+    if (node_is_none(node)) {
+        if (fact->state == FACT_MISSING)
+            fact->state = FACT_NONE;
+        return;
+    }
+    if (!expect_node(reader->complaints, node, NODE_SEQUENCE, example))
+        return;
+    fact->state = FACT_GIVEN;
+    for (size_t i = 0; i < node->length; i++)
+        read_item(reader, object, slot, node->items[i]);
+}
+
+static void read_one(struct design_reader *reader, struct object *object, unsigned slot,
+                     const struct node *node) {
+    struct fact *fact = &object->facts[slot];
+    char example[200];
+    fact_write_example(example, sizeof example, object_row(object, slot));
+    fact->place = node->place;
+    if (node_is_blank(node))
+        return;
+    if (node_is_none(node)) {
+        fact->state = FACT_NONE;
+        return;
+    }
+    if (!expect_node(reader->complaints, node, NODE_MAPPING, example))
+        return;
+    struct object *child =
+        design_add(reader->design, object_row(object, slot)->kind, object, NULL, node->place);
+    if (child == NULL)
+        return;
+    fact->state = FACT_GIVEN;
+    fact->is.object = child;
+    read_object(reader, child, node);
+}
+
+/* All names that may stand as a key in this kind, for a suggestion. */
+static void complain_of_key(struct design_reader *reader, const struct object *object,
+                            const struct node *key) {
+    const char *known[64];
+    char what[80];
+    size_t count = 0;
+    if (object->kind->count == NAMED || object->kind->count == MODEL)
+        known[count++] = "name";
+    for (size_t i = 0; i < object->kind->fact_count && count < 64; i++)
+        if (object->kind->facts[i].type != TYPE_INVERSE)
+            known[count++] = object->kind->facts[i].name;
+    snprintf(what, sizeof what, "fact of %s called", object->kind->name);
+    complain_unknown(reader->complaints, key, "unknown-key", what, known, count);
+}
+
+void read_object(struct design_reader *reader, struct object *object, const struct node *node) {
+    bool has_name = object->kind->count == NAMED || object->kind->count == MODEL;
+    for (size_t i = 0; i < node->length; i++) {
+        const struct node *key = node->items[2 * i], *value = node->items[2 * i + 1];
+        if (has_name && strcmp(key->text, "name") == 0)
+            continue;
+        int slot = kind_find_fact(object->kind, key->text);
+        if (slot < 0)
+            complain_of_key(reader, object, key);
+        else if (object_row(object, (unsigned)slot)->type == TYPE_ONE)
+            read_one(reader, object, (unsigned)slot, value);
+        else if (object_row(object, (unsigned)slot)->type == TYPE_LIST)
+            read_list(reader, object, (unsigned)slot, value);
+        else
+            read_fact(reader, object, (unsigned)slot, value);
+    }
+}
+
+/* Opens a file as a mapping and sets the complaints to it. NULL: problems say why. */
+static const struct node *open_file(struct design_reader *reader, const char *path,
+                                    const char *example) {
+    struct source *source = NULL;
+    bool is_read = yaml_read_file(&source, path, reader->arena, reader->problems);
+    if (source == NULL)
+        return NULL;
+    struct complaints *complaints = arena_take(reader->arena, sizeof *complaints);
+    if (complaints == NULL)
+        return NULL;
+    *complaints = (struct complaints){source, reader->problems, 0};
+    reader->complaints = complaints;
+    if (source->root == NULL) {
+        if (is_read)
+            complain(complaints, NULL, "empty", example, "the file says nothing");
+        return NULL;
+    }
+    return expect_node(complaints, source->root, NODE_MAPPING, example) ? source->root : NULL;
+}
+
+/* The path of a catalogue file, or NULL where there is none. */
+static const char *find_catalogue(struct design_reader *reader, const char *name,
+                                  const struct catalogues *catalogues) {
+    const char *file = arena_format(reader->arena, "%s.yaml", name);
+    const char *beside = path_directory(reader->arena, reader->design->path);
+    const char *path = file && beside ? path_join(reader->arena, beside, file) : NULL;
+    if (path != NULL && file_is_there(path))
+        return path;
+    for (size_t i = 0; file && catalogues && catalogues->directories[i] != NULL; i++) {
+        path = path_join(reader->arena, catalogues->directories[i], file);
+        if (path != NULL && file_is_there(path))
+            return path;
+    }
+    return NULL;
+}
+
+static void read_catalogue(struct design_reader *reader, const struct node *item,
+                           const struct catalogues *catalogues) {
+    struct complaints *designs = reader->complaints;
+    struct object *root = reader->design->root;
+    if (item->type != NODE_SCALAR || !is_name_right(item->text) || item->text[0] == '.') {
+        complain(designs, item, "catalogue-name", "catalogue: [modules, inverters]",
+                 "a catalogue is named without folder or ending");
+        return;
+    }
+    const char *path = find_catalogue(reader, item->text, catalogues);
+    if (path == NULL) {
+        complain(designs, item, "catalogue-missing", NULL,
+                 "there is no catalogue %.80s.yaml beside the design or in the catalogue folders",
+                 item->text);
+        return;
+    }
+    const struct node *node =
+        open_file(reader, path, "module_models: [{name: Q-440, rated_power: 440 W}]");
+    for (size_t i = 0; node != NULL && i < node->length; i++) {
+        const struct node *key = node->items[2 * i];
+        int slot = kind_find_fact(root->kind, key->text);
+        const struct fact_row *row = slot < 0 ? NULL : &root->kind->facts[slot];
+        if (row != NULL && row->type == TYPE_LIST && kind_at(row->kind)->count == MODEL)
+            read_list(reader, root, (unsigned)slot, node->items[2 * i + 1]);
+        else
+            complain(reader->complaints, key, "catalogue-key", "module_models: [{name: Q-440}]",
+                     "a catalogue holds lists of models; '%.80s' is none", key->text);
+    }
+    reader->complaints = designs;
+}
+
+static void read_catalogues(struct design_reader *reader, const struct node *node,
+                            const struct catalogues *catalogues) {
+    const struct node *names = node_find(node, "catalogue");
+    if (names == NULL || names->type != NODE_SEQUENCE)
+        return;
+    for (size_t i = 0; i < names->length; i++)
+        read_catalogue(reader, names->items[i], catalogues);
+}
+
+bool design_read(struct design **out, const char *path, const struct catalogues *catalogues,
+                 struct arena *arena, struct problems *problems) {
+    size_t before = problems->count;
+    struct design_reader reader = {.arena = arena, .problems = problems};
+    *out = NULL;
+    for (size_t i = 0; i < KIND_COUNT; i++)
+        reader.names[i].arena = arena;
+    reader.design = design_new(arena, path);
+    const struct node *node =
+        reader.design == NULL ? NULL : open_file(&reader, path, "title: Quill Hollow house");
+    if (node != NULL) {
+        read_object(&reader, reader.design->root, node);
+        read_catalogues(&reader, node, catalogues);
+        resolve_references(&reader, true);
+        expand_rows(&reader);
+        resolve_references(&reader, false);
+    }
+    if (arena_is_short(arena) || (node != NULL && !design_link(reader.design))) {
+        problems_add(problems, PROBLEM_MEMORY, "memory", (struct place){path, 0, 0},
+                     "there was not enough memory to read the design");
+        return false;
+    }
+    if (node == NULL || problems->count > before || problems->dropped > 0)
+        return false;
+    *out = reader.design;
+    return true;
+}
