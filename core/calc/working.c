@@ -4,7 +4,8 @@
 
 #include "layout.h"
 
-void working_start(struct working *working) {
+void working_start(struct working *working)
+{
     working->step_count = 0;
     working->read_count = 0;
     working->stop = (struct stop){STOP_NONE, NULL, 0, NULL, NULL};
@@ -15,12 +16,14 @@ void working_start(struct working *working) {
     working->read_capacity = 0;
 }
 
-void working_close(struct working *working) {
+void working_close(struct working *working)
+{
     layout_free(working->layout);
     working->layout = NULL;
 }
 
-void working_step(struct working *working, const char *source, const char *format, ...) {
+void working_step(struct working *working, const char *source, const char *format, ...)
+{
     if (!working->keeps_steps)
         return;
     va_list arguments;
@@ -35,7 +38,8 @@ void working_step(struct working *working, const char *source, const char *forma
     steps[working->step_count++] = (struct step){text, source};
 }
 
-void working_read(struct working *working, const struct object *object, unsigned slot) {
+void working_read(struct working *working, const struct object *object, unsigned slot)
+{
     for (size_t i = working->read_count; i > 0; i--)
         if (working->reads[i - 1].object == object && working->reads[i - 1].slot == slot)
             return;
@@ -47,7 +51,8 @@ void working_read(struct working *working, const struct object *object, unsigned
     reads[working->read_count++] = (struct fact_read){object, slot};
 }
 
-bool working_missing(struct working *working, const struct object *object, unsigned slot) {
+bool working_missing(struct working *working, const struct object *object, unsigned slot)
+{
     const struct fact *fact = object_fact(object, slot);
     /* A list that looks backwards is missing because a fact elsewhere is: that one is to be given.
      */
@@ -58,13 +63,15 @@ bool working_missing(struct working *working, const struct object *object, unsig
 }
 
 static bool stop_with(struct working *working, enum stop_kind kind, const char *input,
-                      const char *format, va_list arguments) {
+                      const char *format, va_list arguments)
+{
     const char *why = arena_format_list(working->arena, format, arguments);
     working->stop = (struct stop){why != NULL ? kind : STOP_MEMORY, NULL, 0, input, why};
     return false;
 }
 
-bool working_beyond(struct working *working, const char *format, ...) {
+bool working_beyond(struct working *working, const char *format, ...)
+{
     va_list arguments;
     va_start(arguments, format);
     stop_with(working, STOP_BEYOND, NULL, format, arguments);
@@ -72,7 +79,8 @@ bool working_beyond(struct working *working, const char *format, ...) {
     return false;
 }
 
-bool working_wrong(struct working *working, const char *input, const char *format, ...) {
+bool working_wrong(struct working *working, const char *input, const char *format, ...)
+{
     va_list arguments;
     va_start(arguments, format);
     stop_with(working, STOP_WRONG, input, format, arguments);
@@ -80,26 +88,30 @@ bool working_wrong(struct working *working, const char *input, const char *forma
     return false;
 }
 
-bool working_short(struct working *working) {
+bool working_short(struct working *working)
+{
     working->stop = (struct stop){STOP_MEMORY, NULL, 0, NULL, NULL};
     return false;
 }
 
 /* Is the fact there to be read? Notes the reading, too. */
-static bool need(const struct object *object, unsigned slot, struct working *working) {
+static bool need(const struct object *object, unsigned slot, struct working *working)
+{
     working_read(working, object, slot);
     return object_has(object, slot) || working_missing(working, object, slot);
 }
 
 bool need_quantity(struct quantity *out, const struct object *object, unsigned slot,
-                   struct working *working) {
+                   struct working *working)
+{
     if (!need(object, slot, working))
         return false;
     *out = object_quantity(object, slot);
     return true;
 }
 
-bool need_number(double *out, const struct object *object, unsigned slot, struct working *working) {
+bool need_number(double *out, const struct object *object, unsigned slot, struct working *working)
+{
     if (!need(object, slot, working))
         return false;
     *out = object_fact(object, slot)->is.number;
@@ -107,14 +119,16 @@ bool need_number(double *out, const struct object *object, unsigned slot, struct
 }
 
 bool need_word(const char **out, const struct object *object, unsigned slot,
-               struct working *working) {
+               struct working *working)
+{
     if (!need(object, slot, working))
         return false;
     *out = object_fact(object, slot)->is.word;
     return true;
 }
 
-bool need_yesno(bool *out, const struct object *object, unsigned slot, struct working *working) {
+bool need_yesno(bool *out, const struct object *object, unsigned slot, struct working *working)
+{
     if (!need(object, slot, working))
         return false;
     *out = object_fact(object, slot)->is.yes;
@@ -122,7 +136,8 @@ bool need_yesno(bool *out, const struct object *object, unsigned slot, struct wo
 }
 
 bool need_object(const struct object **out, const struct object *object, unsigned slot,
-                 struct working *working) {
+                 struct working *working)
+{
     const struct fact *fact = object_fact(object, slot);
     working_read(working, object, slot);
     *out = NULL;
@@ -135,7 +150,8 @@ bool need_object(const struct object **out, const struct object *object, unsigne
 }
 
 bool need_objects(struct object *const **out, size_t *count, const struct object *object,
-                  unsigned slot, struct working *working) {
+                  unsigned slot, struct working *working)
+{
     const struct fact *fact = object_fact(object, slot);
     working_read(working, object, slot);
     *out = NULL;

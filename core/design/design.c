@@ -5,7 +5,8 @@
 
 #include "unit.h"
 
-struct design *design_new(struct arena *arena, const char *path) {
+struct design *design_new(struct arena *arena, const char *path)
+{
     struct design *design = arena_take(arena, sizeof *design);
     if (design == NULL)
         return NULL;
@@ -16,14 +17,16 @@ struct design *design_new(struct arena *arena, const char *path) {
 }
 
 /* A named thing inside a named thing carries both names. */
-static const char *path_of(struct arena *arena, const struct object *parent, const char *name) {
+static const char *path_of(struct arena *arena, const struct object *parent, const char *name)
+{
     while (parent != NULL && parent->kind->count != NAMED && parent->kind->count != MODEL)
         parent = parent->parent;
     return parent == NULL ? name : arena_format(arena, "%s/%s", parent->path, name);
 }
 
 struct object *design_add(struct design *design, enum kind_id id, struct object *parent,
-                          const char *name, struct place place) {
+                          const char *name, struct place place)
+{
     const struct kind *kind = kind_at(id);
     struct object *object =
         arena_take(design->arena, sizeof *object + kind->fact_count * sizeof(struct fact));
@@ -49,7 +52,8 @@ struct object *design_add(struct design *design, enum kind_id id, struct object 
 }
 
 struct object *design_find(const struct design *design, kind_set kinds, const char *name,
-                           bool *is_ambiguous) {
+                           bool *is_ambiguous)
+{
     struct object *found = NULL;
     *is_ambiguous = false;
     for (size_t id = 0; id < KIND_COUNT; id++) {
@@ -69,22 +73,26 @@ struct object *design_find(const struct design *design, kind_set kinds, const ch
     return found;
 }
 
-const struct fact_row *object_row(const struct object *object, unsigned slot) {
+const struct fact_row *object_row(const struct object *object, unsigned slot)
+{
     assert(slot < object->kind->fact_count);
     return &object->kind->facts[slot];
 }
 
-const struct fact *object_fact(const struct object *object, unsigned slot) {
+const struct fact *object_fact(const struct object *object, unsigned slot)
+{
     assert(slot < object->kind->fact_count);
     return &object->facts[slot];
 }
 
-bool object_has(const struct object *object, unsigned slot) {
+bool object_has(const struct object *object, unsigned slot)
+{
     enum fact_state state = object_fact(object, slot)->state;
     return state == FACT_GIVEN || state == FACT_ASSUMED;
 }
 
-struct quantity object_quantity(const struct object *object, unsigned slot) {
+struct quantity object_quantity(const struct object *object, unsigned slot)
+{
     const struct fact_row *row = object_row(object, slot);
     const struct fact *fact = object_fact(object, slot);
     assert(row->type == TYPE_QUANTITY && object_has(object, slot));
@@ -92,7 +100,8 @@ struct quantity object_quantity(const struct object *object, unsigned slot) {
                              fact->written};
 }
 
-struct amount object_amount(const struct object *object, unsigned slot) {
+struct amount object_amount(const struct object *object, unsigned slot)
+{
     const struct fact *fact = object_fact(object, slot);
     struct amount nothing = {.type = AMOUNT_NONE};
     if (!object_has(object, slot))
@@ -115,7 +124,8 @@ struct amount object_amount(const struct object *object, unsigned slot) {
     }
 }
 
-bool object_is(const struct object *object, unsigned slot, const char *word) {
+bool object_is(const struct object *object, unsigned slot, const char *word)
+{
     const struct fact *fact = object_fact(object, slot);
     if (!object_has(object, slot))
         return false;

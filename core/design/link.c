@@ -5,7 +5,8 @@
 #include <stdlib.h>
 
 /* Only words, counts, yes/no and references have an assumption in the table. */
-static void assume(struct fact *fact, const struct fact_row *row, const struct absence *absence) {
+static void assume(struct fact *fact, const struct fact_row *row, const struct absence *absence)
+{
     fact->state = FACT_ASSUMED;
     fact->written = absence->means;
     if (row->type == TYPE_CHOICE)
@@ -20,7 +21,8 @@ static void assume(struct fact *fact, const struct fact_row *row, const struct a
     }
 }
 
-static void assume_absences(struct object *object) {
+static void assume_absences(struct object *object)
+{
     for (size_t slot = 0; slot < object->kind->fact_count; slot++) {
         const struct absence *absence = &object->kind->absences[slot];
         if (absence->means != NULL && object->facts[slot].state == FACT_MISSING)
@@ -28,7 +30,8 @@ static void assume_absences(struct object *object) {
     }
 }
 
-static bool add_item(struct arena *arena, struct fact *fact, struct object *item) {
+static bool add_item(struct arena *arena, struct fact *fact, struct object *item)
+{
     bool is_full = (fact->count & (fact->count - 1)) == 0; /* capacities are powers of two */
     if (is_full) {
         size_t capacity = fact->count == 0 ? 1 : 2 * fact->count;
@@ -44,7 +47,8 @@ static bool add_item(struct arena *arena, struct fact *fact, struct object *item
 }
 
 /* Adds `from` to the INVERSE facts of `to` that look at this slot. */
-static bool add_inverse(struct arena *arena, struct object *to, struct object *from, unsigned via) {
+static bool add_inverse(struct arena *arena, struct object *to, struct object *from, unsigned via)
+{
     for (size_t slot = 0; slot < to->kind->fact_count; slot++) {
         const struct fact_row *row = &to->kind->facts[slot];
         if (row->type == TYPE_INVERSE && row->kind == from->kind->id && row->via == via &&
@@ -54,7 +58,8 @@ static bool add_inverse(struct arena *arena, struct object *to, struct object *f
     return true;
 }
 
-static bool add_inverses_of(struct arena *arena, struct object *from) {
+static bool add_inverses_of(struct arena *arena, struct object *from)
+{
     for (unsigned slot = 0; slot < from->kind->fact_count; slot++) {
         const struct fact_row *row = &from->kind->facts[slot];
         const struct fact *fact = &from->facts[slot];
@@ -75,7 +80,8 @@ struct unsure {
     unsigned slot[KIND_COUNT];
 };
 
-static void note_missing_holders(struct unsure *unsure, const struct object *object) {
+static void note_missing_holders(struct unsure *unsure, const struct object *object)
+{
     for (unsigned slot = 0; slot < object->kind->fact_count; slot++) {
         const struct fact_row *row = &object->kind->facts[slot];
         if ((row->type != TYPE_LIST && row->type != TYPE_ONE) ||
@@ -87,7 +93,8 @@ static void note_missing_holders(struct unsure *unsure, const struct object *obj
 }
 
 /* Where a holder may be untold, so may what it holds. */
-static bool hand_down_unsure(struct unsure *unsure, const struct kind *holder) {
+static bool hand_down_unsure(struct unsure *unsure, const struct kind *holder)
+{
     bool is_changed = false;
     for (size_t slot = 0; slot < holder->fact_count; slot++) {
         const struct fact_row *row = &holder->facts[slot];
@@ -101,7 +108,8 @@ static bool hand_down_unsure(struct unsure *unsure, const struct kind *holder) {
     return is_changed;
 }
 
-static void find_unsure(struct unsure *unsure, const struct design *design) {
+static void find_unsure(struct unsure *unsure, const struct design *design)
+{
     for (size_t id = 0; id < KIND_COUNT; id++)
         for (size_t i = 0; i < design->of_kind[id].count; i++)
             note_missing_holders(unsure, design->of_kind[id].items[i]);
@@ -114,7 +122,8 @@ static void find_unsure(struct unsure *unsure, const struct design *design) {
 
 /* A thing of the kind whose reference is missing: it may refer to anything. */
 static bool find_missing_reference(const struct design *design, enum kind_id kind, unsigned via,
-                                   struct fact *unsure) {
+                                   struct fact *unsure)
+{
     const struct objects *all = &design->of_kind[kind];
     for (size_t i = 0; i < all->count; i++)
         if (all->items[i]->facts[via].state == FACT_MISSING) {
@@ -126,7 +135,9 @@ static bool find_missing_reference(const struct design *design, enum kind_id kin
 }
 
 /* Settles one INVERSE row for all things of its kind. */
-static void settle_inverse(struct design *design, enum kind_id id, unsigned slot) {
+static void settle_inverse(struct design *design, const struct unsure *lists, enum kind_id id,
+                           unsigned slot)
+{
     const struct fact_row *row = &kind_at(id)->facts[slot];
     const struct objects *all = &design->of_kind[id];
     struct fact unsure = {.state = FACT_MISSING};
@@ -145,7 +156,9 @@ static void settle_inverse(struct design *design, enum kind_id id, unsigned slot
     }
 }
 
-bool design_link(struct design *design) {
+bool design_link(struct design *design)
+{
+    struct unsure unsure = {0};
     for (size_t id = 0; id < KIND_COUNT; id++)
         for (size_t i = 0; i < design->of_kind[id].count; i++)
             assume_absences(design->of_kind[id].items[i]);

@@ -87,29 +87,34 @@ static const struct kind kinds[KIND_COUNT] = {
 #undef KIND
 };
 
-const struct kind *kind_at(enum kind_id id) {
+const struct kind *kind_at(enum kind_id id)
+{
     return &kinds[id];
 }
 
-enum kind_id kind_find(const char *name) {
+enum kind_id kind_find(const char *name)
+{
     int id = 0;
     while (id < KIND_COUNT && strcmp(kinds[id].name, name) != 0)
         id++;
     return (enum kind_id)id;
 }
 
-int kind_find_fact(const struct kind *kind, const char *name) {
+int kind_find_fact(const struct kind *kind, const char *name)
+{
     for (size_t slot = 0; slot < kind->fact_count; slot++)
         if (strcmp(kind->facts[slot].name, name) == 0)
             return (int)slot;
     return -1;
 }
 
-const struct vocabulary *vocabulary_at(enum vocabulary_id id) {
+const struct vocabulary *vocabulary_at(enum vocabulary_id id)
+{
     return &vocabularies[id];
 }
 
-const char *vocabulary_find(const struct vocabulary *vocabulary, const char *word) {
+const char *vocabulary_find(const struct vocabulary *vocabulary, const char *word)
+{
     for (size_t i = 0; i < vocabulary->count; i++)
         if (strcmp(vocabulary->words[i], word) == 0)
             return vocabulary->words[i];
@@ -117,7 +122,8 @@ const char *vocabulary_find(const struct vocabulary *vocabulary, const char *wor
 }
 
 /* A number in the middle of the range, but a round one. */
-static double example_number(const struct fact_row *row) {
+static double example_number(const struct fact_row *row)
+{
     static const double round[] = {1, 2, 4, 10, 24, 40, 60, 120, 240, 0.5, 0.1, 0, -0.3};
     for (size_t i = 0; i < sizeof round / sizeof round[0]; i++)
         if (round[i] >= row->low && round[i] <= row->high)
@@ -125,14 +131,16 @@ static double example_number(const struct fact_row *row) {
     return row->low;
 }
 
-static void write_quantity_example(char *buffer, size_t size, const struct fact_row *row) {
+static void write_quantity_example(char *buffer, size_t size, const struct fact_row *row)
+{
     if (row->measure == ANGLE)
         snprintf(buffer, size, "%s: %s", row->name, row->high > 80 ? "180°" : "4/12");
     else
         snprintf(buffer, size, "%s: %g %s", row->name, example_number(row), row->unit);
 }
 
-void fact_write_example(char *buffer, size_t size, const struct fact_row *row) {
+void fact_write_example(char *buffer, size_t size, const struct fact_row *row)
+{
     const char *word = row->vocabulary ? row->vocabulary->words[0] : "";
     const char *second =
         row->vocabulary && row->vocabulary->count > 1 ? row->vocabulary->words[1] : word;
@@ -187,7 +195,8 @@ void fact_write_example(char *buffer, size_t size, const struct fact_row *row) {
     }
 }
 
-void kinds_write(char *buffer, size_t size, kind_set set) {
+void kinds_write(char *buffer, size_t size, kind_set set)
+{
     size_t length = 0;
     buffer[0] = '\0';
     for (size_t id = 0; id < KIND_COUNT && length < size; id++) {

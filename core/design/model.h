@@ -104,7 +104,9 @@ struct kind {
 #define REFERENCES(slot, ...) SLOT_OF(OF, slot),
 #define INVERSE(slot, ...)    SLOT_OF(OF, slot),
 #define ABSENT_MEANS(slot, ...)
-#define BEGIN(kind) enum slot_of_##kind {
+#define BEGIN(kind)                                                                                \
+    enum slot_of_##kind                                                                            \
+    {
 #define END(kind)                                                                                  \
     SLOT_COUNT_##kind                                                                              \
     }                                                                                              \

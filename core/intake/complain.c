@@ -7,7 +7,8 @@
 #include "text.h"
 
 static struct problem *tell(struct complaints *complaints, struct place place, const char *code,
-                            const char *message) {
+                            const char *message)
+{
     if (complaints->told > YAML_PROBLEMS)
         return NULL;
     if (complaints->told++ == YAML_PROBLEMS) {
@@ -22,18 +23,20 @@ static struct problem *tell(struct complaints *complaints, struct place place, c
     return problem;
 }
 
-static void set_example(struct complaints *complaints, struct problem *problem,
-                        const char *example) {
+static void set_example(struct complaints *complaints, struct problem *problem, const char *example)
+{
     if (problem != NULL && example != NULL)
         problem->example = arena_copy(complaints->problems->arena, example, strlen(example));
 }
 
-static struct place place_of(const struct complaints *complaints, const struct node *node) {
+static struct place place_of(const struct complaints *complaints, const struct node *node)
+{
     return node != NULL ? node->place : (struct place){complaints->source->path, 0, 0};
 }
 
 bool complain(struct complaints *complaints, const struct node *node, const char *code,
-              const char *example, const char *format, ...) {
+              const char *example, const char *format, ...)
+{
     char message[600];
     va_list arguments;
     va_start(arguments, format);
@@ -44,7 +47,8 @@ bool complain(struct complaints *complaints, const struct node *node, const char
 }
 
 bool complain_inside(struct complaints *complaints, const struct node *node, size_t offset,
-                     const char *code, const char *example, const char *format, ...) {
+                     const char *code, const char *example, const char *format, ...)
+{
     char message[600];
     va_list arguments;
     va_start(arguments, format);
@@ -58,7 +62,8 @@ bool complain_inside(struct complaints *complaints, const struct node *node, siz
 }
 
 bool complain_both(struct complaints *complaints, const struct node *node, struct place other,
-                   const char *code, const char *format, ...) {
+                   const char *code, const char *format, ...)
+{
     char message[600];
     va_list arguments;
     va_start(arguments, format);
@@ -70,7 +75,8 @@ bool complain_both(struct complaints *complaints, const struct node *node, struc
     return false;
 }
 
-static void list_known(char *buffer, size_t size, const char *const *known, size_t count) {
+static void list_known(char *buffer, size_t size, const char *const *known, size_t count)
+{
     size_t length = 0;
     buffer[0] = '\0';
     for (size_t i = 0; i < count && length + 40 < size; i++) {
@@ -82,7 +88,8 @@ static void list_known(char *buffer, size_t size, const char *const *known, size
 }
 
 bool complain_unknown(struct complaints *complaints, const struct node *node, const char *code,
-                      const char *what, const char *const *known, size_t count) {
+                      const char *what, const char *const *known, size_t count)
+{
     const char *near = text_find_near(node->text, known, count);
     if (near != NULL)
         return complain(complaints, node, code, NULL, "there is no %s '%.80s'; did you mean '%s'?",
@@ -94,7 +101,8 @@ bool complain_unknown(struct complaints *complaints, const struct node *node, co
 }
 
 bool expect_node(struct complaints *complaints, const struct node *node, enum node_type type,
-                 const char *example) {
+                 const char *example)
+{
     static const char *const names[] = {[NODE_SCALAR] = "a single value",
                                         [NODE_SEQUENCE] = "a list",
                                         [NODE_MAPPING] = "a block of keys"};

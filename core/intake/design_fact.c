@@ -6,25 +6,29 @@
 #include "text.h"
 #include "unit.h"
 
-bool node_is_none(const struct node *node) {
+bool node_is_none(const struct node *node)
+{
     if (node->type == NODE_SCALAR)
         return node->is_plain && strcmp(node->text, "none") == 0;
     return node->type == NODE_SEQUENCE && node->length == 0;
 }
 
-bool node_is_blank(const struct node *node) {
+bool node_is_blank(const struct node *node)
+{
     return node->type == NODE_SCALAR && node->is_plain && node->length == 0;
 }
 
 /* The words of the trade for what was asked for: "slope of roof_plane". */
 static const char *name_fact(char *buffer, size_t size, const struct object *object,
-                             const struct fact_row *row) {
+                             const struct fact_row *row)
+{
     snprintf(buffer, size, "%s of %s", row->name, object->kind->name);
     return buffer;
 }
 
 static bool read_length(double *out, struct design_reader *reader, const struct node *node,
-                        const char *example) {
+                        const char *example)
+{
     struct quantity_fault fault;
     struct quantity quantity;
     if (!expect_node(reader->complaints, node, NODE_SCALAR, example))
@@ -37,7 +41,8 @@ static bool read_length(double *out, struct design_reader *reader, const struct 
 }
 
 static bool read_point(struct point *out, struct design_reader *reader, const struct node *node,
-                       const char *example) {
+                       const char *example)
+{
     if (!expect_node(reader->complaints, node, NODE_SEQUENCE, example))
         return false;
     if (node->length != 2)
@@ -50,7 +55,8 @@ static bool read_point(struct point *out, struct design_reader *reader, const st
 }
 
 static bool read_points(struct fact *fact, struct design_reader *reader, const struct node *node,
-                        const char *example) {
+                        const char *example)
+{
     if (!expect_node(reader->complaints, node, NODE_SEQUENCE, example))
         return false;
     if (node->length < 3)
@@ -66,7 +72,8 @@ static bool read_points(struct fact *fact, struct design_reader *reader, const s
 }
 
 static bool check_range(struct design_reader *reader, const struct node *node,
-                        const struct fact_row *row, double number, const char *example) {
+                        const struct fact_row *row, double number, const char *example)
+{
     if (number_compare(number, row->low) >= 0 && number_compare(number, row->high) <= 0)
         return true;
     const char *unit = row->type == TYPE_QUANTITY ? row->unit : "";
@@ -76,7 +83,8 @@ static bool check_range(struct design_reader *reader, const struct node *node,
 }
 
 static bool read_quantity(struct fact *fact, struct design_reader *reader, const struct node *node,
-                          const struct fact_row *row, const char *example) {
+                          const struct fact_row *row, const char *example)
+{
     struct quantity_fault fault;
     struct quantity quantity;
     struct dimension want = measure_dimension(row->measure);
@@ -91,7 +99,8 @@ static bool read_quantity(struct fact *fact, struct design_reader *reader, const
 }
 
 static bool read_number(struct fact *fact, struct design_reader *reader, const struct node *node,
-                        const struct fact_row *row, const char *example) {
+                        const struct fact_row *row, const char *example)
+{
     struct quantity_fault fault;
     struct quantity number;
     if (!quantity_read(&number, node->text, node->length, measure_dimension(PURE_NUMBER), &fault))
@@ -102,7 +111,8 @@ static bool read_number(struct fact *fact, struct design_reader *reader, const s
 }
 
 static bool read_count(struct fact *fact, struct design_reader *reader, const struct node *node,
-                       const struct fact_row *row, const char *example) {
+                       const struct fact_row *row, const char *example)
+{
     for (size_t i = 0; i < node->length; i++)
         if (node->text[i] < '0' || node->text[i] > '9')
             return complain_inside(reader->complaints, node, i, "count", example,
@@ -115,7 +125,8 @@ static bool read_count(struct fact *fact, struct design_reader *reader, const st
 }
 
 static bool read_word(const char **out, struct design_reader *reader, const struct node *node,
-                      const struct fact_row *row, const char *example) {
+                      const struct fact_row *row, const char *example)
+{
     if (!expect_node(reader->complaints, node, NODE_SCALAR, example))
         return false;
     *out = vocabulary_find(row->vocabulary, node->text);
@@ -124,7 +135,8 @@ static bool read_word(const char **out, struct design_reader *reader, const stru
 }
 
 static bool read_words(struct fact *fact, struct design_reader *reader, const struct node *node,
-                       const struct fact_row *row, const char *example) {
+                       const struct fact_row *row, const char *example)
+{
     if (!expect_node(reader->complaints, node, NODE_SEQUENCE, example))
         return false;
     const char **words = arena_take(reader->arena, (node->length + 1) * sizeof *words);
@@ -143,7 +155,8 @@ static bool read_words(struct fact *fact, struct design_reader *reader, const st
 }
 
 static bool read_yesno(struct fact *fact, struct design_reader *reader, const struct node *node,
-                       const struct fact_row *row, const char *example) {
+                       const struct fact_row *row, const char *example)
+{
     bool is_yes = strcmp(node->text, "yes") == 0 || strcmp(node->text, "true") == 0;
     bool is_no = strcmp(node->text, "no") == 0 || strcmp(node->text, "false") == 0;
     fact->is.yes = is_yes;
@@ -154,7 +167,8 @@ static bool read_yesno(struct fact *fact, struct design_reader *reader, const st
 }
 
 static bool read_scalar(struct fact *fact, struct design_reader *reader, const struct node *node,
-                        const struct fact_row *row, const char *example) {
+                        const struct fact_row *row, const char *example)
+{
     switch (row->type) {
     case TYPE_QUANTITY:
         return read_quantity(fact, reader, node, row, example);
@@ -177,7 +191,8 @@ static bool read_scalar(struct fact *fact, struct design_reader *reader, const s
 }
 
 static void wait_for_reference(struct design_reader *reader, struct object *object, unsigned slot,
-                               const struct node *node) {
+                               const struct node *node)
+{
     struct pending *pending = arena_grow(reader->arena, reader->pending, reader->pending_count,
                                          &reader->pending_capacity, sizeof *pending);
     if (pending == NULL)
@@ -188,7 +203,8 @@ static void wait_for_reference(struct design_reader *reader, struct object *obje
 
 /* `{is: 10 ft, from: measured}`: the value with where it comes from. */
 static const struct node *unwrap(struct fact *fact, struct design_reader *reader,
-                                 const struct node *node) {
+                                 const struct node *node)
+{
     static const char *const keys[] = {"is", "from"};
     const struct vocabulary *sources = vocabulary_at(WORDS_fact_source);
     const struct node *is = NULL;
@@ -212,7 +228,8 @@ static const struct node *unwrap(struct fact *fact, struct design_reader *reader
 }
 
 static bool read_value(struct fact *fact, struct design_reader *reader, const struct node *node,
-                       const struct fact_row *row, const char *example) {
+                       const struct fact_row *row, const char *example)
+{
     switch (row->type) {
     case TYPE_WORDS:
     case TYPE_WORD_LIST:
@@ -228,13 +245,15 @@ static bool read_value(struct fact *fact, struct design_reader *reader, const st
     }
 }
 
-static bool takes_none(enum fact_type type) {
+static bool takes_none(enum fact_type type)
+{
     return type == TYPE_WORDS || type == TYPE_TEXTS || type == TYPE_REFERENCE ||
            type == TYPE_REFERENCES;
 }
 
 void read_fact(struct design_reader *reader, struct object *object, unsigned slot,
-               const struct node *node) {
+               const struct node *node)
+{
     const struct fact_row *row = object_row(object, slot);
     struct fact *fact = &object->facts[slot];
     char example[200], named[160];

@@ -7,7 +7,8 @@
 #include "file.h"
 #include "text.h"
 
-bool append_object(struct design_reader *reader, struct fact *list, struct object *object) {
+bool append_object(struct design_reader *reader, struct fact *list, struct object *object)
+{
     size_t capacity = list->count; /* arrays of LIST facts are full at powers of two */
     if (list->count != 0 && (list->count & (list->count - 1)) != 0)
         capacity = list->count + 1;
@@ -20,13 +21,15 @@ bool append_object(struct design_reader *reader, struct fact *list, struct objec
     return true;
 }
 
-static bool is_name_right(const char *name) {
+static bool is_name_right(const char *name)
+{
     return name[0] != '\0' && strchr(name, '/') == NULL && strchr(name, '|') == NULL &&
            strlen(name) <= 80;
 }
 
 struct object *add_named(struct design_reader *reader, enum kind_id kind, struct object *parent,
-                         const char *name, const struct node *node) {
+                         const char *name, const struct node *node)
+{
     struct object *object = design_add(reader->design, kind, parent, name, node->place);
     if (object == NULL)
         return NULL;
@@ -42,7 +45,8 @@ struct object *add_named(struct design_reader *reader, enum kind_id kind, struct
 
 /* Reads one thing of a list: a mapping with a name. */
 static void read_item(struct design_reader *reader, struct object *parent, unsigned slot,
-                      const struct node *node) {
+                      const struct node *node)
+{
     const struct fact_row *row = object_row(parent, slot);
     char example[200];
     fact_write_example(example, sizeof example, row);
@@ -61,7 +65,8 @@ static void read_item(struct design_reader *reader, struct object *parent, unsig
 }
 
 void read_list(struct design_reader *reader, struct object *object, unsigned slot,
-               const struct node *node) {
+               const struct node *node)
+{
     struct fact *fact = &object->facts[slot];
     char example[200];
     fact_write_example(example, sizeof example, object_row(object, slot));
@@ -82,7 +87,8 @@ void read_list(struct design_reader *reader, struct object *object, unsigned slo
 }
 
 static void read_one(struct design_reader *reader, struct object *object, unsigned slot,
-                     const struct node *node) {
+                     const struct node *node)
+{
     struct fact *fact = &object->facts[slot];
     char example[200];
     fact_write_example(example, sizeof example, object_row(object, slot));
@@ -106,7 +112,8 @@ static void read_one(struct design_reader *reader, struct object *object, unsign
 
 /* All names that may stand as a key in this kind, for a suggestion. */
 static void complain_of_key(struct design_reader *reader, const struct object *object,
-                            const struct node *key) {
+                            const struct node *key)
+{
     const char *known[64];
     char what[80];
     size_t count = 0;
@@ -119,7 +126,8 @@ static void complain_of_key(struct design_reader *reader, const struct object *o
     complain_unknown(reader->complaints, key, "unknown-key", what, known, count);
 }
 
-void read_object(struct design_reader *reader, struct object *object, const struct node *node) {
+void read_object(struct design_reader *reader, struct object *object, const struct node *node)
+{
     bool has_name = object->kind->count == NAMED || object->kind->count == MODEL;
     for (size_t i = 0; i < node->length; i++) {
         const struct node *key = node->items[2 * i], *value = node->items[2 * i + 1];
@@ -139,7 +147,8 @@ void read_object(struct design_reader *reader, struct object *object, const stru
 
 /* Opens a file as a mapping and sets the complaints to it. NULL: problems say why. */
 static const struct node *open_file(struct design_reader *reader, const char *path,
-                                    const char *example) {
+                                    const char *example)
+{
     struct source *source = NULL;
     bool is_read = yaml_read_file(&source, path, reader->arena, reader->problems);
     if (source == NULL)
@@ -159,7 +168,8 @@ static const struct node *open_file(struct design_reader *reader, const char *pa
 
 /* The path of a catalogue file, or NULL where there is none. */
 static const char *find_catalogue(struct design_reader *reader, const char *name,
-                                  const struct catalogues *catalogues) {
+                                  const struct catalogues *catalogues)
+{
     const char *file = arena_format(reader->arena, "%s.yaml", name);
     const char *beside = path_directory(reader->arena, reader->design->path);
     const char *path = file && beside ? path_join(reader->arena, beside, file) : NULL;
@@ -174,7 +184,8 @@ static const char *find_catalogue(struct design_reader *reader, const char *name
 }
 
 static void read_catalogue(struct design_reader *reader, const struct node *item,
-                           const struct catalogues *catalogues) {
+                           const struct catalogues *catalogues)
+{
     struct complaints *designs = reader->complaints;
     struct object *root = reader->design->root;
     if (item->type != NODE_SCALAR || !is_name_right(item->text) || item->text[0] == '.') {
@@ -205,7 +216,8 @@ static void read_catalogue(struct design_reader *reader, const struct node *item
 }
 
 static void read_catalogues(struct design_reader *reader, const struct node *node,
-                            const struct catalogues *catalogues) {
+                            const struct catalogues *catalogues)
+{
     const struct node *names = node_find(node, "catalogue");
     if (names == NULL || names->type != NODE_SEQUENCE)
         return;
@@ -214,7 +226,8 @@ static void read_catalogues(struct design_reader *reader, const struct node *nod
 }
 
 bool design_read(struct design **out, const char *path, const struct catalogues *catalogues,
-                 struct arena *arena, struct problems *problems) {
+                 struct arena *arena, struct problems *problems)
+{
     size_t before = problems->count;
     struct design_reader reader = {.arena = arena, .problems = problems};
     *out = NULL;

@@ -8,7 +8,8 @@
 
 /* Names of all things of some kinds, for a message. */
 static void complain_of_name(const struct pending *pending, const struct design *design,
-                             kind_set kinds, const struct node *node) {
+                             kind_set kinds, const struct node *node)
+{
     const char *known[64];
     char what[200];
     size_t count = 0;
@@ -21,7 +22,8 @@ static void complain_of_name(const struct pending *pending, const struct design 
 
 /* The thing that a name names, or NULL after a complaint. */
 static struct object *find_named(struct design_reader *reader, const struct pending *pending,
-                                 const struct node *node) {
+                                 const struct node *node)
+{
     const struct fact_row *row = object_row(pending->object, pending->slot);
     char example[200];
     fact_write_example(example, sizeof example, row);
@@ -47,7 +49,8 @@ static struct object *find_named(struct design_reader *reader, const struct pend
 
 /* Adds a thing that is referred to; the name of a row stands for all its modules. False: the row
  * does not say how many it has. */
-static bool add_referred(struct design_reader *reader, struct fact *fact, struct object *object) {
+static bool add_referred(struct design_reader *reader, struct fact *fact, struct object *object)
+{
     if (object->kind->id != KIND_module_row)
         return append_object(reader, fact, object);
     const struct expansion *expansion = &reader->module_rows[object->ordinal];
@@ -58,7 +61,8 @@ static bool add_referred(struct design_reader *reader, struct fact *fact, struct
 }
 
 static void resolve_list(struct design_reader *reader, const struct pending *pending,
-                         const struct node *node) {
+                         const struct node *node)
+{
     struct fact *fact = &pending->object->facts[pending->slot];
     bool is_known = true;
     size_t count = node->type == NODE_SEQUENCE ? node->length : 1;
@@ -73,7 +77,8 @@ static void resolve_list(struct design_reader *reader, const struct pending *pen
         fact->count = 0;
 }
 
-static void resolve(struct design_reader *reader, const struct pending *pending) {
+static void resolve(struct design_reader *reader, const struct pending *pending)
+{
     const struct fact_row *row = object_row(pending->object, pending->slot);
     struct fact *fact = &pending->object->facts[pending->slot];
     if (row->type == TYPE_REFERENCES) {
@@ -84,7 +89,8 @@ static void resolve(struct design_reader *reader, const struct pending *pending)
     fact->state = fact->is.object != NULL ? FACT_GIVEN : FACT_MISSING;
 }
 
-void resolve_references(struct design_reader *reader, bool of_rows) {
+void resolve_references(struct design_reader *reader, bool of_rows)
+{
     for (size_t i = 0; i < reader->pending_count; i++) {
         const struct pending *pending = &reader->pending[i];
         enum kind_id kind = pending->object->kind->id;

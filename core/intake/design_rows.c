@@ -6,12 +6,14 @@
 
 /* Copies a fact that row and thing have under the same meaning. */
 static void hand_down(struct object *to, unsigned to_slot, const struct object *from,
-                      unsigned from_slot) {
+                      unsigned from_slot)
+{
     to->facts[to_slot] = from->facts[from_slot];
 }
 
 /* One side of a module, or false where the model does not say. */
-static bool module_side(double *out, const struct object *row, bool is_up_slope) {
+static bool module_side(double *out, const struct object *row, bool is_up_slope)
+{
     if (!object_has(row, SLOT_module_row_model) || !object_has(row, SLOT_module_row_orientation))
         return false;
     const struct object *model = object_fact(row, SLOT_module_row_model)->is.object;
@@ -24,7 +26,8 @@ static bool module_side(double *out, const struct object *row, bool is_up_slope)
 }
 
 /* Where the n-th of a row stands along one axis; n is 0 for the first. */
-static bool place_along(double *at, const struct object *row, bool is_up_slope, size_t n) {
+static bool place_along(double *at, const struct object *row, bool is_up_slope, size_t n)
+{
     double side;
     if (n == 0)
         return true;
@@ -34,7 +37,8 @@ static bool place_along(double *at, const struct object *row, bool is_up_slope, 
     return true;
 }
 
-static void place_module(struct object *module, const struct object *row, size_t r, size_t c) {
+static void place_module(struct object *module, const struct object *row, size_t r, size_t c)
+{
     hand_down(module, SLOT_module_at, row, SLOT_module_row_at);
     struct fact *at = &module->facts[SLOT_module_at];
     at->written = NULL;
@@ -44,7 +48,8 @@ static void place_module(struct object *module, const struct object *row, size_t
 }
 
 static void expand_module_row(struct design_reader *reader, struct object *row,
-                              const struct node *node) {
+                              const struct node *node)
+{
     struct expansion *expansion = &reader->module_rows[row->ordinal];
     struct fact *modules = &reader->design->root->facts[SLOT_design_modules];
     size_t columns = (size_t)object_fact(row, SLOT_module_row_columns)->is.number;
@@ -72,7 +77,8 @@ static void expand_module_row(struct design_reader *reader, struct object *row,
 /* A list that its rows may add to is told once either is told, unless a row leaves its number open.
  */
 static void settle_list(struct fact *list, const struct fact *rows, const struct object *vague,
-                        unsigned vague_slot) {
+                        unsigned vague_slot)
+{
     if (vague != NULL) {
         list->state = FACT_MISSING;
         list->is.unsure.object = vague;
@@ -84,7 +90,8 @@ static void settle_list(struct fact *list, const struct fact *rows, const struct
 }
 
 static void place_attachment(struct object *attachment, const struct object *row,
-                             const struct object *racking, size_t n) {
+                             const struct object *racking, size_t n)
+{
     hand_down(attachment, SLOT_attachment_at, row, SLOT_attachment_row_at);
     struct fact *at = &attachment->facts[SLOT_attachment_at];
     at->written = NULL;
@@ -103,7 +110,8 @@ static void place_attachment(struct object *attachment, const struct object *row
 }
 
 static void expand_attachment_row(struct design_reader *reader, struct object *row,
-                                  struct object *racking, const struct node *node) {
+                                  struct object *racking, const struct node *node)
+{
     size_t count = (size_t)object_fact(row, SLOT_attachment_row_count)->is.number;
     for (size_t n = 0; n < count; n++) {
         const char *name = arena_format(reader->arena, "%s-%zu", row->name, n + 1);
@@ -121,11 +129,13 @@ static void expand_attachment_row(struct design_reader *reader, struct object *r
 }
 
 /* Rows have no node any more; what goes wrong with their things is told at the row's place. */
-static struct node node_of(const struct object *row) {
+static struct node node_of(const struct object *row)
+{
     return (struct node){.type = NODE_MAPPING, .place = row->place};
 }
 
-void expand_rows(struct design_reader *reader) {
+void expand_rows(struct design_reader *reader)
+{
     struct design *design = reader->design;
     const struct objects *rows = &design->of_kind[KIND_module_row];
     const struct objects *feet = &design->of_kind[KIND_attachment_row];
