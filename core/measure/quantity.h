@@ -69,7 +69,9 @@ void dimension_write(char *buffer, size_t size, struct dimension dimension);
 
 /* Why a reading or an operation did not come off. */
 struct quantity_fault {
-    const char *code;  /* "unit-missing", "unit-unknown", "unit-wrong", "number-bad", "range", … */
+    /* Reading: "number-bad", "unit-missing", "unit-unknown", "unit-wrong", "range". Arithmetic: "dimension",
+     * "temperature-point", "not-finite", "divide-by-zero", "root-negative", "range" (absolute zero). */
+    const char *code;
     size_t offset;     /* bytes into the text read */
     char message[200]; /* one sentence that says what was expected */
 };
@@ -79,7 +81,8 @@ struct quantity_fault {
  * dimension that it must have. `written` is left NULL. False: *fault says why. */
 bool quantity_read(struct quantity *out, const char *text, size_t length, struct dimension want,
                    struct quantity_fault *fault);
-/* The same for any dimension at all (a desk calculator's input, a Lua literal). */
+/* The same for any dimension at all (a desk calculator's input, a Lua literal). "4:12" is a slope, "4/12"
+ * a plain number; °C is a point on the scale, Δ°C a difference. */
 bool quantity_read_any(struct quantity *out, const char *text, size_t length,
                        struct quantity_fault *fault);
 /* The value in a unit of its dimension. The unit must fit. */

@@ -16,13 +16,17 @@ const struct unit *unit_usual(struct dimension dimension) {
     return NULL;
 }
 
+static bool is_word(const char *word, const char *name, size_t length) {
+    return strlen(word) == length && memcmp(word, name, length) == 0;
+}
+
 static bool is_spelled(const struct unit *unit, const char *name, size_t length) {
-    if (strncmp(unit->name, name, length) == 0 && unit->name[length] == '\0')
+    if (is_word(unit->name, name, length))
         return true;
     if (!unit->aliases)
         return false;
     for (const char *const *alias = unit->aliases; *alias; alias++)
-        if (strncmp(*alias, name, length) == 0 && (*alias)[length] == '\0')
+        if (is_word(*alias, name, length))
             return true;
     return false;
 }
