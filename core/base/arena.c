@@ -20,7 +20,8 @@ struct arena {
     bool is_short;
 };
 
-struct arena *arena_new(void) {
+struct arena *arena_new(void)
+{
     struct arena *arena = calloc(1, sizeof *arena);
 
     if (arena)
@@ -28,7 +29,8 @@ struct arena *arena_new(void) {
     return arena;
 }
 
-void arena_free(struct arena *arena) {
+void arena_free(struct arena *arena)
+{
     if (!arena)
         return;
     for (struct block *block = arena->first; block;) {
@@ -39,7 +41,8 @@ void arena_free(struct arena *arena) {
     free(arena);
 }
 
-void arena_clear(struct arena *arena) {
+void arena_clear(struct arena *arena)
+{
     for (struct block *block = arena->first; block; block = block->next)
         block->used = 0;
     arena->current = arena->first;
@@ -47,7 +50,8 @@ void arena_clear(struct arena *arena) {
 }
 
 /* A new block behind the current one, large enough for `size`. */
-static struct block *add_block(struct arena *arena, size_t size) {
+static struct block *add_block(struct arena *arena, size_t size)
+{
     size_t wanted = size > arena->next_size ? size : arena->next_size;
     struct block *block = malloc(sizeof *block + wanted);
 
@@ -68,7 +72,8 @@ static struct block *add_block(struct arena *arena, size_t size) {
     return block;
 }
 
-void *arena_take(struct arena *arena, size_t size) {
+void *arena_take(struct arena *arena, size_t size)
+{
     if (size > SIZE_MAX / 2) { /* would wrap when rounded up? */
         arena->is_short = true;
         return NULL;
@@ -92,7 +97,8 @@ void *arena_take(struct arena *arena, size_t size) {
     return memset(piece, 0, size);
 }
 
-char *arena_copy(struct arena *arena, const char *text, size_t length) {
+char *arena_copy(struct arena *arena, const char *text, size_t length)
+{
     char *copy = length < SIZE_MAX ? arena_take(arena, length + 1) : NULL;
 
     if (copy && length > 0)
@@ -100,7 +106,8 @@ char *arena_copy(struct arena *arena, const char *text, size_t length) {
     return copy;
 }
 
-char *arena_format(struct arena *arena, const char *format, ...) {
+char *arena_format(struct arena *arena, const char *format, ...)
+{
     va_list arguments;
 
     va_start(arguments, format);
@@ -109,7 +116,8 @@ char *arena_format(struct arena *arena, const char *format, ...) {
     return text;
 }
 
-char *arena_format_list(struct arena *arena, const char *format, va_list arguments) {
+char *arena_format_list(struct arena *arena, const char *format, va_list arguments)
+{
     va_list again;
 
     va_copy(again, arguments);
@@ -125,11 +133,13 @@ char *arena_format_list(struct arena *arena, const char *format, va_list argumen
     return text;
 }
 
-bool arena_is_short(const struct arena *arena) {
+bool arena_is_short(const struct arena *arena)
+{
     return arena->is_short;
 }
 
-void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacity, size_t size) {
+void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacity, size_t size)
+{
     if (count < *capacity)
         return items;
 

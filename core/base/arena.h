@@ -18,7 +18,8 @@ void arena_clear(struct arena *arena);
 void *arena_take(struct arena *arena, size_t size);
 /* A copy that ends in NUL. NULL: no memory. */
 char *arena_copy(struct arena *arena, const char *text, size_t length);
-char *arena_format(struct arena *arena, const char *format, ...) __attribute__((format(printf, 2, 3)));
+char *arena_format(struct arena *arena, const char *format, ...)
+    __attribute__((format(printf, 2, 3)));
 char *arena_format_list(struct arena *arena, const char *format, va_list arguments)
     __attribute__((format(printf, 2, 0)));
 /* Has any take failed since the arena was new or cleared? */

@@ -10,13 +10,15 @@
 #include <unistd.h>
 
 /* What a file system call complained of, in words. */
-static const char *reason(char *buffer, size_t size, int error) {
+static const char *reason(char *buffer, size_t size, int error)
+{
     return strerror_r(error, buffer, size) == 0 ? buffer : "unknown reason";
 }
 
 /* Why a file cannot be opened. Always false. */
 static bool refuse_open(int error, const char *path, enum problem_weight weight,
-                        struct problems *problems) {
+                        struct problems *problems)
+{
     struct place place = {.file = path};
     char text[128];
 
@@ -29,7 +31,8 @@ static bool refuse_open(int error, const char *path, enum problem_weight weight,
 }
 
 static bool refuse_large(const char *path, size_t limit, enum problem_weight weight,
-                         struct problems *problems) {
+                         struct problems *problems)
+{
     struct place place = {.file = path};
 
     problems_add(problems, weight, "file-large", place,
@@ -39,7 +42,8 @@ static bool refuse_large(const char *path, size_t limit, enum problem_weight wei
 
 /* Is it a regular file of a size we read? */
 static bool accept_kind(int file, const char *path, size_t limit, struct stat *about,
-                        enum problem_weight weight, struct problems *problems) {
+                        enum problem_weight weight, struct problems *problems)
+{
     struct place place = {.file = path};
 
     if (fstat(file, about) != 0)
@@ -61,7 +65,8 @@ static bool accept_kind(int file, const char *path, size_t limit, struct stat *a
 
 /* All bytes up to the end, at most limit + 1. False: *error says why, 0: no memory. */
 static bool read_all(int file, size_t expected, size_t limit, char **out, size_t *length,
-                     struct arena *arena, int *error) {
+                     struct arena *arena, int *error)
+{
     size_t capacity = expected + 2, used = 0; /* one for the NUL, one to see the end */
     char *bytes = arena_take(arena, capacity);
 
@@ -86,7 +91,8 @@ static bool read_all(int file, size_t expected, size_t limit, char **out, size_t
 }
 
 bool file_read(char **out, size_t *length, const char *path, size_t limit, struct arena *arena,
-               enum problem_weight weight, struct problems *problems) {
+               enum problem_weight weight, struct problems *problems)
+{
     struct stat about;
     struct place place = {.file = path};
     int error = 0;
@@ -109,24 +115,28 @@ bool file_read(char **out, size_t *length, const char *path, size_t limit, struc
     return read_it;
 }
 
-bool file_is_there(const char *path) {
+bool file_is_there(const char *path)
+{
     struct stat about;
 
     return stat(path, &about) == 0 && (S_ISREG(about.st_mode) || S_ISDIR(about.st_mode));
 }
 
-bool file_is_directory(const char *path) {
+bool file_is_directory(const char *path)
+{
     struct stat about;
 
     return stat(path, &about) == 0 && S_ISDIR(about.st_mode);
 }
 
-static int compare_names(const void *a, const void *b) {
+static int compare_names(const void *a, const void *b)
+{
     return strcmp(*(const char *const *)a, *(const char *const *)b);
 }
 
 /* Does a name in an open directory belong in the list? */
-static bool is_wanted(int directory, const char *name, const char *ending) {
+static bool is_wanted(int directory, const char *name, const char *ending)
+{
     struct stat about;
     size_t length = strlen(name), tail = ending ? strlen(ending) : 0;
 
@@ -140,7 +150,8 @@ static bool is_wanted(int directory, const char *name, const char *ending) {
 }
 
 bool file_list(char ***out, size_t *count, const char *directory, const char *ending,
-               struct arena *arena) {
+               struct arena *arena)
+{
     DIR *open_directory = opendir(directory);
     size_t capacity = 0;
     bool is_whole = open_directory != NULL;

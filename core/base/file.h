@@ -4,18 +4,20 @@
 #include "problem.h"
 
 /* Reads a regular file of at most `limit` bytes into the arena, with a NUL behind it. False: a
- * problem of weight `weight` says why (missing, a directory, not readable, too large). */
+ * problem of weight `weight` says why: "file-missing", "file-directory", "file-special" (a pipe, a
+ * device), "file-large", "file-unreadable"; no memory is "memory", PROBLEM_MEMORY. */
 bool file_read(char **out, size_t *length, const char *path, size_t limit, struct arena *arena,
                enum problem_weight weight, struct problems *problems);
 /* Is there a regular file or directory? */
 bool file_is_there(const char *path);
 bool file_is_directory(const char *path);
-/* Names in a directory in byte order, without "." and ".."; only regular files that end in `ending`,
- * or only directories where `ending` is NULL. False: cannot be read or no memory. */
+/* Names in a directory in byte order, without "." and ".."; only regular files that end in
+ * `ending`, or only directories where `ending` is NULL. False: cannot be read or no memory. */
 bool file_list(char ***out, size_t *count, const char *directory, const char *ending,
                struct arena *arena);
-/* Writes beside the target and renames, so that nothing half-written stays. False: a problem of
- * weight PROBLEM_OUTPUT. */
+/* Writes beside the target and renames, so that nothing half-written stays; an existing file keeps
+ * its rights, a link stays a link. Pipes, devices and what stands in /dev are written directly.
+ * False: a problem "file-unwritten" of weight PROBLEM_OUTPUT. */
 bool file_write(const char *path, const char *bytes, size_t length, struct problems *problems);
 /* directory + "/" + name; the directory part of a path ("." where it has none). NULL: no memory. */
 char *path_join(struct arena *arena, const char *directory, const char *name);

@@ -11,7 +11,8 @@
 enum { TEMPORARIES = 100 };
 
 /* Says why the output was not written. Always false. */
-static bool refuse(int error, const char *path, struct problems *problems) {
+static bool refuse(int error, const char *path, struct problems *problems)
+{
     struct place place = {.file = path};
     char reason[128];
 
@@ -23,7 +24,8 @@ static bool refuse(int error, const char *path, struct problems *problems) {
 }
 
 /* Writes all bytes and closes. Returns 0 or what went wrong. */
-static int write_and_close(int file, const char *bytes, size_t length) {
+static int write_and_close(int file, const char *bytes, size_t length)
+{
     int error = 0;
 
     for (size_t done = 0; done < length && error == 0;) {
@@ -39,20 +41,23 @@ static int write_and_close(int file, const char *bytes, size_t length) {
 }
 
 /* A pipe, a device, or whatever a descriptor of ours leads to: nothing to be renamed over. */
-static bool is_written_directly(const char *path, const struct stat *about, bool is_there) {
+static bool is_written_directly(const char *path, const struct stat *about, bool is_there)
+{
     if (strncmp(path, "/dev/", 5) == 0 || strncmp(path, "/proc/", 6) == 0)
         return true;
     return is_there && !S_ISREG(about->st_mode) && !S_ISDIR(about->st_mode);
 }
 
-static int write_directly(const char *path, const char *bytes, size_t length) {
+static int write_directly(const char *path, const char *bytes, size_t length)
+{
     int file = open(path, O_WRONLY | O_APPEND | O_CLOEXEC | O_NOCTTY);
 
     return file < 0 ? errno : write_and_close(file, bytes, length);
 }
 
 /* A new file beside the target, with the rights a new file gets, or -1. */
-static int open_temporary(char **name, const char *target, struct arena *arena) {
+static int open_temporary(char **name, const char *target, struct arena *arena)
+{
     for (int i = 0; i < TEMPORARIES; i++) {
         *name = arena_format(arena, "%s.new-%ld-%d", target, (long)getpid(), i);
         if (!*name) {
@@ -68,7 +73,8 @@ static int open_temporary(char **name, const char *target, struct arena *arena) 
 
 /* Returns 0 or what went wrong; then the old file stands as it was. */
 static int write_beside(const char *target, const struct stat *about, bool is_there,
-                        const char *bytes, size_t length, struct arena *arena) {
+                        const char *bytes, size_t length, struct arena *arena)
+{
     char *temporary = NULL;
     int error = 0;
 
@@ -89,7 +95,8 @@ static int write_beside(const char *target, const struct stat *about, bool is_th
     return error;
 }
 
-bool file_write(const char *path, const char *bytes, size_t length, struct problems *problems) {
+bool file_write(const char *path, const char *bytes, size_t length, struct problems *problems)
+{
     struct stat about;
     bool is_there = stat(path, &about) == 0;
     int error;

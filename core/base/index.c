@@ -11,7 +11,8 @@ struct index_entry {
 };
 
 /* FNV-1a, 64 bits: Fowler, Noll and Vo, IETF draft-eastlake-fnv (constants from memory). */
-static uint64_t hash_of(const char *name) {
+static uint64_t hash_of(const char *name)
+{
     uint64_t hash = 14695981039346656037u;
 
     for (const unsigned char *at = (const unsigned char *)name; *at; at++)
@@ -22,7 +23,8 @@ static uint64_t hash_of(const char *name) {
 /* The entry with that name, or the free one where it belongs. The capacity is a power of two and
  * never full, so the walk ends. */
 static struct index_entry *entry_for(struct index_entry *entries, size_t capacity, const char *name,
-                                     uint64_t hash) {
+                                     uint64_t hash)
+{
     size_t at = (size_t)hash & (capacity - 1);
 
     while (entries[at].name && (entries[at].hash != hash || strcmp(entries[at].name, name) != 0))
@@ -30,13 +32,15 @@ static struct index_entry *entry_for(struct index_entry *entries, size_t capacit
     return &entries[at];
 }
 
-void *index_find(const struct index *index, const char *name) {
+void *index_find(const struct index *index, const char *name)
+{
     if (index->count == 0)
         return NULL;
     return entry_for(index->entries, index->capacity, name, hash_of(name))->thing;
 }
 
-static bool widen(struct index *index) {
+static bool widen(struct index *index)
+{
     size_t capacity = index->capacity == 0 ? 16 : index->capacity * 2;
 
     if (capacity > SIZE_MAX / 4 / sizeof *index->entries)
@@ -54,7 +58,8 @@ static bool widen(struct index *index) {
     return true;
 }
 
-bool index_add(struct index *index, const char *name, void *thing) {
+bool index_add(struct index *index, const char *name, void *thing)
+{
     if (index->count >= index->capacity / 4 * 3 && !widen(index))
         return false;
 

@@ -11,7 +11,8 @@ struct index {
 
 /* The thing under a name, or NULL. */
 void *index_find(const struct index *index, const char *name);
-/* Adds a thing under a name that is not there yet; both must outlive the index. False: no memory. */
+/* Adds a thing under a name that is not there yet; both must outlive the index. False: no memory.
+ */
 bool index_add(struct index *index, const char *name, void *thing);
 
 #endif

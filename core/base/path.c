@@ -2,14 +2,16 @@
 
 #include <string.h>
 
-char *path_join(struct arena *arena, const char *directory, const char *name) {
+char *path_join(struct arena *arena, const char *directory, const char *name)
+{
     size_t length = strlen(directory);
     bool ends_in_slash = length > 0 && directory[length - 1] == '/';
 
     return arena_format(arena, "%s%s%s", directory, ends_in_slash ? "" : "/", name);
 }
 
-char *path_directory(struct arena *arena, const char *path) {
+char *path_directory(struct arena *arena, const char *path)
+{
     const char *slash = strrchr(path, '/');
 
     if (!slash)

@@ -1,7 +1,8 @@
 #include "problem.h"
 
 struct problem *problems_add(struct problems *problems, enum problem_weight weight,
-                             const char *code, struct place place, const char *format, ...) {
+                             const char *code, struct place place, const char *format, ...)
+{
     va_list arguments;
 
     va_start(arguments, format);

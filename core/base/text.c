@@ -8,12 +8,14 @@
 
 enum { WORD_LONGEST = 128 }; /* longer words are never near each other */
 
-void text_free(struct text *text) {
+void text_free(struct text *text)
+{
     free(text->bytes);
     *text = (struct text){0};
 }
 
-void text_clear(struct text *text) {
+void text_clear(struct text *text)
+{
     text->length = 0;
     text->is_short = false;
     if (text->bytes)
@@ -21,7 +23,8 @@ void text_clear(struct text *text) {
 }
 
 /* Room for `more` bytes and the NUL behind them. */
-static bool text_widen(struct text *text, size_t more) {
+static bool text_widen(struct text *text, size_t more)
+{
     if (text->is_short)
         return false;
     if (more < text->capacity - text->length)
@@ -40,7 +43,8 @@ static bool text_widen(struct text *text, size_t more) {
     return true;
 }
 
-void text_add(struct text *text, const char *bytes, size_t length) {
+void text_add(struct text *text, const char *bytes, size_t length)
+{
     if (!text_widen(text, length))
         return;
     if (length > 0)
@@ -49,11 +53,13 @@ void text_add(struct text *text, const char *bytes, size_t length) {
     text->bytes[text->length] = '\0';
 }
 
-void text_add_word(struct text *text, const char *word) {
+void text_add_word(struct text *text, const char *word)
+{
     text_add(text, word, strlen(word));
 }
 
-void text_add_format(struct text *text, const char *format, ...) {
+void text_add_format(struct text *text, const char *format, ...)
+{
     va_list arguments;
 
     va_start(arguments, format);
@@ -71,7 +77,8 @@ void text_add_format(struct text *text, const char *format, ...) {
 
 /* Bytes of the code point at the start; 0: not UTF-8. The ranges are table 3-7 of the Unicode
  * Standard (well-formed byte sequences). */
-static size_t point_length(const unsigned char *bytes, size_t length) {
+static size_t point_length(const unsigned char *bytes, size_t length)
+{
     unsigned char first = bytes[0], low = 0x80, high = 0xBF;
     size_t wanted;
 
@@ -96,7 +103,8 @@ static size_t point_length(const unsigned char *bytes, size_t length) {
     return wanted;
 }
 
-size_t text_count_points(const char *bytes, size_t length) {
+size_t text_count_points(const char *bytes, size_t length)
+{
     size_t points = 0;
 
     for (size_t at = 0; at < length; points++) {
@@ -106,7 +114,8 @@ size_t text_count_points(const char *bytes, size_t length) {
     return points;
 }
 
-bool text_is_utf8(const char *bytes, size_t length, size_t *at) {
+bool text_is_utf8(const char *bytes, size_t length, size_t *at)
+{
     for (size_t i = 0; i < length;) {
         size_t step = point_length((const unsigned char *)bytes + i, length - i);
         if (step == 0) {
@@ -119,7 +128,8 @@ bool text_is_utf8(const char *bytes, size_t length, size_t *at) {
     return true;
 }
 
-size_t text_cut(const char *bytes, size_t length, size_t most) {
+size_t text_cut(const char *bytes, size_t length, size_t most)
+{
     if (length <= most)
         return length;
 
@@ -133,13 +143,15 @@ size_t text_cut(const char *bytes, size_t length, size_t most) {
     return end;
 }
 
-static size_t least(size_t a, size_t b) {
+static size_t least(size_t a, size_t b)
+{
     return a < b ? a : b;
 }
 
 /* One row of the edit table: two neighbours swapped count as one edit. */
 static size_t edit_row(const char *a, const char *b, size_t i, size_t width,
-                       size_t rows[3][WORD_LONGEST + 1]) {
+                       size_t rows[3][WORD_LONGEST + 1])
+{
     size_t *before = rows[(i + 1) % 3], *above = rows[(i + 2) % 3], *row = rows[i % 3];
     size_t best = row[0] = i;
 
@@ -154,7 +166,8 @@ static size_t edit_row(const char *a, const char *b, size_t i, size_t width,
     return best;
 }
 
-size_t text_distance(const char *a, const char *b, size_t limit) {
+size_t text_distance(const char *a, const char *b, size_t limit)
+{
     size_t height = strlen(a), width = strlen(b);
     size_t rows[3][WORD_LONGEST + 1];
     size_t apart = height > width ? height - width : width - height;
@@ -175,7 +188,8 @@ size_t text_distance(const char *a, const char *b, size_t limit) {
     return least(rows[height % 3][width], limit + 1);
 }
 
-const char *text_find_near(const char *word, const char *const *words, size_t count) {
+const char *text_find_near(const char *word, const char *const *words, size_t count)
+{
     size_t limit = strlen(word) / 3;
     const char *nearest = NULL;
 

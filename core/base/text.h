@@ -21,7 +21,8 @@ void text_add_format(struct text *text, const char *format, ...)
 
 /* Code points in UTF-8 text; bytes that are not UTF-8 count one each. */
 size_t text_count_points(const char *bytes, size_t length);
-/* Is all of it well-formed UTF-8 (no surrogates, no overlong forms)? If not, *at is the first bad byte. */
+/* Is all of it well-formed UTF-8 (no surrogates, no overlong forms)? If not, *at is the first bad
+ * byte. */
 bool text_is_utf8(const char *bytes, size_t length, size_t *at);
 /* The most bytes, `most` at most, that end at the end of a code point. */
 size_t text_cut(const char *bytes, size_t length, size_t most);

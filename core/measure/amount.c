@@ -5,27 +5,33 @@
 #include <string.h>
 #include "text.h"
 
-struct amount amount_of_quantity(struct quantity quantity) {
+struct amount amount_of_quantity(struct quantity quantity)
+{
     return (struct amount){.type = AMOUNT_QUANTITY, .quantity = quantity};
 }
 
-struct amount amount_of_number(double number) {
+struct amount amount_of_number(double number)
+{
     return (struct amount){.type = AMOUNT_NUMBER, .quantity = {.value = number}};
 }
 
-struct amount amount_of_yesno(bool yes) {
+struct amount amount_of_yesno(bool yes)
+{
     return (struct amount){.type = AMOUNT_YESNO, .yes = yes};
 }
 
-struct amount amount_of_word(const char *word) {
+struct amount amount_of_word(const char *word)
+{
     return (struct amount){.type = AMOUNT_WORD, .word = word};
 }
 
-struct amount amount_of_date(struct date date) {
+struct amount amount_of_date(struct date date)
+{
     return (struct amount){.type = AMOUNT_DATE, .date = date};
 }
 
-static void write_word(char *buffer, size_t size, const char *word) {
+static void write_word(char *buffer, size_t size, const char *word)
+{
     static const char cut_mark[] = "…";
     size_t length = strlen(word);
 
@@ -39,7 +45,8 @@ static void write_word(char *buffer, size_t size, const char *word) {
 }
 
 void amount_write(char *buffer, size_t size, struct amount amount, const struct unit *unit,
-                  int digits) {
+                  int digits)
+{
     assert(size >= 128);
     switch (amount.type) {
     case AMOUNT_NONE:

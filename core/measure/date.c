@@ -5,7 +5,8 @@
 
 enum { YEAR_FIRST = 1900, YEAR_LAST = 2999 };
 
-static int days_in(int year, int month) {
+static int days_in(int year, int month)
+{
     static const int days[12] = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
     bool is_leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
 
@@ -13,7 +14,8 @@ static int days_in(int year, int month) {
 }
 
 /* Reads `count` digits, or -1. */
-static int digits_at(const char *text, size_t count) {
+static int digits_at(const char *text, size_t count)
+{
     int number = 0;
 
     for (size_t i = 0; i < count; i++) {
@@ -24,7 +26,8 @@ static int digits_at(const char *text, size_t count) {
     return number;
 }
 
-bool date_read(struct date *out, const char *text, size_t length) {
+bool date_read(struct date *out, const char *text, size_t length)
+{
     if (length != 10 || text[4] != '-' || text[7] != '-')
         return false;
 
@@ -37,12 +40,14 @@ bool date_read(struct date *out, const char *text, size_t length) {
     return true;
 }
 
-void date_write(char *buffer, size_t size, struct date date) {
+void date_write(char *buffer, size_t size, struct date date)
+{
     assert(size >= 11);
     snprintf(buffer, size, "%04d-%02d-%02d", date.year, date.month, date.day);
 }
 
-int date_compare(struct date a, struct date b) {
+int date_compare(struct date a, struct date b)
+{
     int left = (a.year * 100 + a.month) * 100 + a.day;
     int right = (b.year * 100 + b.month) * 100 + b.day;
 

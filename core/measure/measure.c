@@ -51,28 +51,33 @@ static const struct measure_row table[MEASURE_COUNT] = {
                                  "5.1 mA/°C", DIMENSION(0, 0, 0, 1, -1, 0)},
 };
 
-const struct measure_row *measure_row_at(enum measure measure) {
+const struct measure_row *measure_row_at(enum measure measure)
+{
     assert((unsigned)measure < MEASURE_COUNT);
     return &table[measure];
 }
 
-const char *measure_name(enum measure measure) {
+const char *measure_name(enum measure measure)
+{
     return measure_row_at(measure)->name;
 }
 
-struct dimension measure_dimension(enum measure measure) {
+struct dimension measure_dimension(enum measure measure)
+{
     return measure_row_at(measure)->dimension;
 }
 
 /* The same word, where an underscore stands for a space? */
-static bool is_same_name(const char *name, const char *row) {
+static bool is_same_name(const char *name, const char *row)
+{
     for (; *name && *row; name++, row++)
         if (*name != *row && !(*name == '_' && *row == ' '))
             return false;
     return *name == *row;
 }
 
-bool measure_find(enum measure *out, const char *name) {
+bool measure_find(enum measure *out, const char *name)
+{
     for (size_t i = 0; i < MEASURE_COUNT; i++)
         if (is_same_name(name, table[i].name)) {
             *out = (enum measure)i;
@@ -81,7 +86,8 @@ bool measure_find(enum measure *out, const char *name) {
     return false;
 }
 
-bool measure_of(enum measure *out, struct dimension dimension) {
+bool measure_of(enum measure *out, struct dimension dimension)
+{
     for (size_t i = 0; i < MEASURE_COUNT; i++)
         if (dimension_is_same(table[i].dimension, dimension)) {
             *out = (enum measure)i;
@@ -90,15 +96,18 @@ bool measure_of(enum measure *out, struct dimension dimension) {
     return false;
 }
 
-bool dimension_is_same(struct dimension a, struct dimension b) {
+bool dimension_is_same(struct dimension a, struct dimension b)
+{
     return memcmp(a.power, b.power, sizeof a.power) == 0 && a.is_point == b.is_point;
 }
 
-bool dimension_is_pure(struct dimension dimension) {
+bool dimension_is_pure(struct dimension dimension)
+{
     return dimension_is_same(dimension, table[PURE_NUMBER].dimension);
 }
 
-static void add(char *buffer, size_t size, size_t *used, const char *word) {
+static void add(char *buffer, size_t size, size_t *used, const char *word)
+{
     int length = snprintf(buffer + *used, size - *used, "%s", word);
 
     if (length > 0 && (size_t)length < size - *used)
@@ -109,7 +118,8 @@ static void add(char *buffer, size_t size, size_t *used, const char *word) {
 
 /* The base units that have powers of this sign, joined by dots. */
 static size_t add_powers(char *buffer, size_t size, size_t *used, struct dimension dimension,
-                         int sign) {
+                         int sign)
+{
     static const char *const names[POWER_COUNT] = {"m", "kg", "s", "A", "K", "rad"};
     static const char *const raised[] = {"", "", "²", "³", "⁴"};
     size_t count = 0;
@@ -129,7 +139,8 @@ static size_t add_powers(char *buffer, size_t size, size_t *used, struct dimensi
     return count;
 }
 
-void dimension_write_units(char *buffer, size_t size, struct dimension dimension) {
+void dimension_write_units(char *buffer, size_t size, struct dimension dimension)
+{
     static const struct dimension none = {{0}, false};
     size_t used = 0, denominators = 0;
     struct dimension below = dimension;
@@ -149,7 +160,8 @@ void dimension_write_units(char *buffer, size_t size, struct dimension dimension
         add(buffer, size, &used, ")");
 }
 
-void dimension_write(char *buffer, size_t size, struct dimension dimension) {
+void dimension_write(char *buffer, size_t size, struct dimension dimension)
+{
     enum measure measure;
 
     if (!measure_of(&measure, dimension))

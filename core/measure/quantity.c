@@ -9,7 +9,8 @@
 static const double equal_share = 1e-9; /* of the larger magnitude */
 
 static bool refuse_pair(struct quantity_fault *fault, const char *operation, struct quantity a,
-                        struct quantity b) {
+                        struct quantity b)
+{
     char left[80], right[80];
     bool has_point = a.dimension.is_point || b.dimension.is_point;
 
@@ -19,14 +20,16 @@ static bool refuse_pair(struct quantity_fault *fault, const char *operation, str
                      "%s and %s cannot be %s", left, right, operation);
 }
 
-static bool refuse_point(struct quantity_fault *fault, const char *operation) {
+static bool refuse_point(struct quantity_fault *fault, const char *operation)
+{
     return fault_set(fault, "temperature-point", 0,
                      "a temperature cannot be %s; only the difference of two can", operation);
 }
 
 /* Gives the result out, if it is one. */
 static bool finish(struct quantity *out, double value, struct dimension dimension,
-                   const struct unit *unit, struct quantity_fault *fault) {
+                   const struct unit *unit, struct quantity_fault *fault)
+{
     if (!isfinite(value))
         return fault_set(fault, "not-finite", 0, "the result is too large for a number");
     if (dimension.is_point && value < 0)
@@ -35,12 +38,14 @@ static bool finish(struct quantity *out, double value, struct dimension dimensio
     return true;
 }
 
-static bool is_difference(struct dimension dimension) {
+static bool is_difference(struct dimension dimension)
+{
     return dimension_is_same(dimension, measure_dimension(TEMPERATURE_DIFFERENCE));
 }
 
 bool quantity_add(struct quantity *out, struct quantity a, struct quantity b,
-                  struct quantity_fault *fault) {
+                  struct quantity_fault *fault)
+{
     double sum = a.value + b.value;
 
     if (a.dimension.is_point && is_difference(b.dimension))
@@ -53,7 +58,8 @@ bool quantity_add(struct quantity *out, struct quantity a, struct quantity b,
 }
 
 bool quantity_subtract(struct quantity *out, struct quantity a, struct quantity b,
-                       struct quantity_fault *fault) {
+                       struct quantity_fault *fault)
+{
     double difference = a.value - b.value;
 
     if (a.dimension.is_point && b.dimension.is_point) {
@@ -71,7 +77,8 @@ bool quantity_subtract(struct quantity *out, struct quantity a, struct quantity 
 }
 
 /* The powers of a with those of b added (sign 1) or taken away (-1). False: past what we hold. */
-static bool combine(struct dimension *out, struct dimension a, struct dimension b, int sign) {
+static bool combine(struct dimension *out, struct dimension a, struct dimension b, int sign)
+{
     *out = (struct dimension){{0}, false};
     for (size_t i = 0; i < POWER_COUNT; i++) {
         int sum = a.power[i] + sign * b.power[i];
@@ -84,7 +91,8 @@ static bool combine(struct dimension *out, struct dimension a, struct dimension 
 
 /* The unit a product or quotient is shown in: that of an operand of the same dimension. Power and
  * time, or voltage and charge, make energy; else its dimension would be shown as a moment. */
-static const struct unit *result_unit(struct quantity a, struct quantity b, struct dimension is) {
+static const struct unit *result_unit(struct quantity a, struct quantity b, struct dimension is)
+{
     struct dimension power = measure_dimension(POWER), charge = measure_dimension(CHARGE);
 
     if (dimension_is_same(is, a.dimension) && a.unit)
@@ -99,12 +107,14 @@ static const struct unit *result_unit(struct quantity a, struct quantity b, stru
     return NULL;
 }
 
-static bool refuse_powers(struct quantity_fault *fault) {
+static bool refuse_powers(struct quantity_fault *fault)
+{
     return fault_set(fault, "dimension", 0, "the powers of the result's dimension are too large");
 }
 
 bool quantity_multiply(struct quantity *out, struct quantity a, struct quantity b,
-                       struct quantity_fault *fault) {
+                       struct quantity_fault *fault)
+{
     struct dimension dimension;
 
     if (a.dimension.is_point || b.dimension.is_point)
@@ -115,7 +125,8 @@ bool quantity_multiply(struct quantity *out, struct quantity a, struct quantity 
 }
 
 bool quantity_divide(struct quantity *out, struct quantity a, struct quantity b,
-                     struct quantity_fault *fault) {
+                     struct quantity_fault *fault)
+{
     struct dimension dimension;
 
     if (a.dimension.is_point || b.dimension.is_point)
@@ -128,13 +139,15 @@ bool quantity_divide(struct quantity *out, struct quantity a, struct quantity b,
 }
 
 bool quantity_scale(struct quantity *out, struct quantity a, double factor,
-                    struct quantity_fault *fault) {
+                    struct quantity_fault *fault)
+{
     if (a.dimension.is_point)
         return refuse_point(fault, "multiplied");
     return finish(out, a.value * factor, a.dimension, a.unit, fault);
 }
 
-bool quantity_root(struct quantity *out, struct quantity a, struct quantity_fault *fault) {
+bool quantity_root(struct quantity *out, struct quantity a, struct quantity_fault *fault)
+{
     struct dimension half = {{0}, false};
     char kind[80];
 
@@ -151,7 +164,8 @@ bool quantity_root(struct quantity *out, struct quantity a, struct quantity_faul
     return finish(out, sqrt(a.value), half, dimension_is_pure(half) ? a.unit : NULL, fault);
 }
 
-int number_compare(double a, double b) {
+int number_compare(double a, double b)
+{
     assert(!isnan(a) && !isnan(b));
     bool are_finite = isfinite(a) && isfinite(b);
     if (a == b || (are_finite && fabs(a - b) <= equal_share * fmax(fabs(a), fabs(b))))
@@ -159,8 +173,8 @@ int number_compare(double a, double b) {
     return a < b ? -1 : 1;
 }
 
-bool quantity_compare(int *out, struct quantity a, struct quantity b,
-                      struct quantity_fault *fault) {
+bool quantity_compare(int *out, struct quantity a, struct quantity b, struct quantity_fault *fault)
+{
     if (!dimension_is_same(a.dimension, b.dimension))
         return refuse_pair(fault, "compared", a, b);
     if (!isfinite(a.value) || !isfinite(b.value))

@@ -8,7 +8,8 @@
 #include "unit.h"
 
 bool fault_set(struct quantity_fault *fault, const char *code, size_t offset, const char *format,
-               ...) {
+               ...)
+{
     char whole[512];
     va_list arguments;
 
@@ -24,7 +25,8 @@ bool fault_set(struct quantity_fault *fault, const char *code, size_t offset, co
     return false;
 }
 
-void fault_write_kind(char *buffer, size_t size, struct dimension dimension) {
+void fault_write_kind(char *buffer, size_t size, struct dimension dimension)
+{
     enum measure measure;
     char units[64];
 
@@ -37,7 +39,8 @@ void fault_write_kind(char *buffer, size_t size, struct dimension dimension) {
     snprintf(buffer, size, "a quantity in %s", units);
 }
 
-void fault_write_need(char *buffer, size_t size, const struct dimension *want) {
+void fault_write_need(char *buffer, size_t size, const struct dimension *want)
+{
     enum measure measure;
     char kind[80], names[80];
 
@@ -59,7 +62,8 @@ void fault_write_need(char *buffer, size_t size, const struct dimension *want) {
              measure_row_at(measure)->example, names, measure == ANGLE ? ", or a slope 4/12" : "");
 }
 
-void fault_write_text(char *buffer, size_t size, const char *text, size_t length) {
+void fault_write_text(char *buffer, size_t size, const char *text, size_t length)
+{
     static const char cut_mark[] = "…";
     size_t at = 0;
     size_t kept = text_cut(text, length, length < size ? length : size - sizeof cut_mark);

@@ -10,7 +10,8 @@
 
 /* Where a second part begins ("6 in" of "1 ft 6 in"), or the end. A digit belongs to a unit unless
  * a space or a foot mark, with or without a dash, stands before it. */
-static size_t next_part(const struct plain *plain, size_t from) {
+static size_t next_part(const struct plain *plain, size_t from)
+{
     for (size_t at = from + 1; at < plain->length; at++) {
         char before = plain->bytes[at - 1];
         if (!is_digit_at(plain->bytes, plain->length, at))
@@ -24,7 +25,8 @@ static size_t next_part(const struct plain *plain, size_t from) {
 }
 
 /* Bytes of the unit between a number and the next part. */
-static size_t unit_end(const struct plain *plain, size_t from, size_t next) {
+static size_t unit_end(const struct plain *plain, size_t from, size_t next)
+{
     size_t end = next;
 
     if (next == plain->length)
@@ -34,7 +36,8 @@ static size_t unit_end(const struct plain *plain, size_t from, size_t next) {
     return end;
 }
 
-static bool refuse_unit(const struct reading *reading, const char *unit, size_t length) {
+static bool refuse_unit(const struct reading *reading, const char *unit, size_t length)
+{
     char need[180], typed[32];
     size_t at = (size_t)(unit - reading->plain.bytes);
     static const struct dimension any = {{0}, false};
@@ -50,14 +53,16 @@ static bool refuse_unit(const struct reading *reading, const char *unit, size_t 
 }
 
 /* The dimension with the powers of an acceleration added `times` times. */
-static struct dimension accelerated(struct dimension dimension, int times) {
+static struct dimension accelerated(struct dimension dimension, int times)
+{
     dimension.power[POWER_LENGTH] = (int8_t)(dimension.power[POWER_LENGTH] + times);
     dimension.power[POWER_TIME] = (int8_t)(dimension.power[POWER_TIME] - 2 * times);
     return dimension;
 }
 
 /* A unit that is known, of another dimension than the one wanted. */
-static bool refuse_dimension(const struct reading *reading, struct dimension is, size_t at) {
+static bool refuse_dimension(const struct reading *reading, struct dimension is, size_t at)
+{
     char typed[48], kind[80], wanted[80], need[180];
     const struct unit *usual = unit_usual(*reading->want);
     const char *name = usual ? usual->name : "";
@@ -80,7 +85,8 @@ static bool refuse_dimension(const struct reading *reading, struct dimension is,
 
 /* A number without a unit: a pure number, a slope, or a fault. */
 static bool finish_bare(const struct reading *reading, const struct part_number *number, size_t at,
-                        struct quantity *out) {
+                        struct quantity *out)
+{
     bool wants_angle = reading->want && dimension_is_same(*reading->want, measure_dimension(ANGLE));
 
     if (number->run != 0 && (wants_angle || (!reading->want && number->is_ratio))) {
@@ -98,7 +104,8 @@ static bool finish_bare(const struct reading *reading, const struct part_number 
 
 /* Makes the value from the number and its unit. */
 static bool finish(const struct reading *reading, const struct part_number *number,
-                   const struct unit_reading *unit, size_t at, struct quantity *out) {
+                   const struct unit_reading *unit, size_t at, struct quantity *out)
+{
     double value = number->value * unit->factor + unit->offset;
     double smallest = fabs(number->value) > 0 && unit->offset == 0 ? DBL_MIN : 0;
 
@@ -119,7 +126,8 @@ static bool finish(const struct reading *reading, const struct part_number *numb
 
 /* May these two be parts of one reading: whole feet and inches, whole hours and minutes? */
 static bool are_parts(const struct part_number *first, const struct unit_reading *large,
-                      const struct quantity *rest) {
+                      const struct quantity *rest)
+{
     bool is_length = dimension_is_same(large->dimension, measure_dimension(LENGTH));
     bool is_time = dimension_is_same(large->dimension, measure_dimension(TIME));
 
@@ -131,7 +139,8 @@ static bool are_parts(const struct part_number *first, const struct unit_reading
            rest->unit->factor < large->factor;
 }
 
-static bool read_part(const struct reading *reading, size_t from, int depth, struct quantity *out) {
+static bool read_part(const struct reading *reading, size_t from, int depth, struct quantity *out)
+{
     enum { PARTS_MOST = 3 };
     const struct plain *plain = &reading->plain;
     static const struct dimension any = {{0}, false};
@@ -146,16 +155,14 @@ static bool read_part(const struct reading *reading, size_t from, int depth, str
     if (start == plain->length)
         return finish_bare(reading, &number, from, out);
 
-    size_t length = plain->length - start;
     struct dimension want = reading->want ? *reading->want : any;
-    if (unit_read(&unit, plain->bytes + start, length, want))
-        return finish(reading, &number, &unit, start, out);
-
     size_t next = next_part(plain, start), end = unit_end(plain, start, next);
-    if (next == plain->length || depth >= PARTS_MOST)
-        return refuse_unit(reading, plain->bytes + start, length);
     if (!unit_read(&unit, plain->bytes + start, end - start, want))
         return refuse_unit(reading, plain->bytes + start, end - start);
+    if (next == plain->length)
+        return finish(reading, &number, &unit, start, out);
+    if (depth == PARTS_MOST)
+        return reading_refuse(reading, "number-bad", next, "has too many parts");
 
     struct quantity rest;
     if (!read_part(reading, next, depth + 1, &rest))
@@ -169,7 +176,8 @@ static bool read_part(const struct reading *reading, size_t from, int depth, str
 }
 
 static bool read(struct quantity *out, const char *text, size_t length,
-                 const struct dimension *want, struct quantity_fault *fault) {
+                 const struct dimension *want, struct quantity_fault *fault)
+{
     struct reading reading = {.want = want, .text = text, .text_length = length, .fault = fault};
 
     if (!plain_read(&reading.plain, text, length)) {
@@ -184,16 +192,19 @@ static bool read(struct quantity *out, const char *text, size_t length,
 }
 
 bool quantity_read(struct quantity *out, const char *text, size_t length, struct dimension want,
-                   struct quantity_fault *fault) {
+                   struct quantity_fault *fault)
+{
     return read(out, text, length, &want, fault);
 }
 
 bool quantity_read_any(struct quantity *out, const char *text, size_t length,
-                       struct quantity_fault *fault) {
+                       struct quantity_fault *fault)
+{
     return read(out, text, length, NULL, fault);
 }
 
-struct quantity quantity_of(double value, const char *unit) {
+struct quantity quantity_of(double value, const char *unit)
+{
     static const struct dimension any = {{0}, false};
     struct plain plain;
     struct unit_reading reading = {.factor = NAN};
@@ -207,7 +218,8 @@ struct quantity quantity_of(double value, const char *unit) {
                              .unit = reading.unit};
 }
 
-double quantity_as(struct quantity quantity, const char *unit) {
+double quantity_as(struct quantity quantity, const char *unit)
+{
     struct plain plain;
     struct unit_reading reading = {.factor = NAN};
     bool is_known = plain_read(&plain, unit, strlen(unit)) &&

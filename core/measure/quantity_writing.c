@@ -7,12 +7,14 @@
 #include "text.h"
 #include "unit.h"
 
-double quantity_in(struct quantity quantity, const struct unit *unit) {
+double quantity_in(struct quantity quantity, const struct unit *unit)
+{
     assert(dimension_is_same(quantity.dimension, unit->dimension));
     return (quantity.value - unit->offset) / unit->factor;
 }
 
-static void write_as_written(char *buffer, size_t size, const char *written) {
+static void write_as_written(char *buffer, size_t size, const char *written)
+{
     size_t kept = text_cut(written, strlen(written), size - 1);
 
     memcpy(buffer, written, kept);
@@ -20,7 +22,8 @@ static void write_as_written(char *buffer, size_t size, const char *written) {
 }
 
 void quantity_write(char *buffer, size_t size, struct quantity quantity, const struct unit *unit,
-                    int digits) {
+                    int digits)
+{
     char number[32], units[64] = "";
 
     assert(size >= 64);

@@ -5,7 +5,8 @@
 #include "quantity_fault.h"
 #include "text.h"
 
-bool reading_refuse(const struct reading *reading, const char *code, size_t at, const char *why) {
+bool reading_refuse(const struct reading *reading, const char *code, size_t at, const char *why)
+{
     char need[180], typed[48];
 
     fault_write_need(need, sizeof need, reading->want);
@@ -14,12 +15,14 @@ bool reading_refuse(const struct reading *reading, const char *code, size_t at, 
                      need);
 }
 
-bool is_digit_at(const char *text, size_t length, size_t at) {
+bool is_digit_at(const char *text, size_t length, size_t at)
+{
     return at < length && text[at] >= '0' && text[at] <= '9';
 }
 
 /* Bytes of a number without sign or exponent, as they stand in a fraction. */
-static size_t plain_number_length(const char *text, size_t length) {
+static size_t plain_number_length(const char *text, size_t length)
+{
     size_t at = 0;
 
     while (is_digit_at(text, length, at))
@@ -31,7 +34,8 @@ static size_t plain_number_length(const char *text, size_t length) {
 }
 
 /* "n/m" or "n:m" at the start. Returns its bytes, 0: none. */
-static size_t read_fraction(const char *text, size_t length, double *rise, double *run) {
+static size_t read_fraction(const char *text, size_t length, double *rise, double *run)
+{
     size_t above = plain_number_length(text, length);
 
     if (above == 0 || above + 1 >= length || (text[above] != '/' && text[above] != ':'))
@@ -43,7 +47,8 @@ static size_t read_fraction(const char *text, size_t length, double *rise, doubl
 }
 
 /* The words a number may be written in elsewhere, for a better message. */
-static const char *why_no_number(const char *text, size_t length) {
+static const char *why_no_number(const char *text, size_t length)
+{
     size_t sign = length > 0 && (text[0] == '-' || text[0] == '+');
     const char *digits = text + sign;
     size_t left = length - sign;
@@ -61,7 +66,8 @@ static const char *why_no_number(const char *text, size_t length) {
 }
 
 /* What stands behind a number and makes it a wrong one, or NULL. */
-static const char *why_bad_end(const char *text, size_t length, size_t at) {
+static const char *why_bad_end(const char *text, size_t length, size_t at)
+{
     if (at >= length)
         return NULL;
     if (at == 1 && text[0] == '0' && (text[at] == 'x' || text[at] == 'X'))
@@ -75,7 +81,8 @@ static const char *why_bad_end(const char *text, size_t length, size_t at) {
 
 /* A whole number that goes on with a fraction: "1-1/2", "1 1/2". Adds the bytes it takes. */
 static bool add_mixed_fraction(const struct reading *reading, const char *text, size_t length,
-                               struct part_number *out) {
+                               struct part_number *out)
+{
     double rise, run;
     size_t at = out->length;
 
@@ -92,7 +99,8 @@ static bool add_mixed_fraction(const struct reading *reading, const char *text, 
     return true;
 }
 
-bool reading_number(const struct reading *reading, size_t from, struct part_number *out) {
+bool reading_number(const struct reading *reading, size_t from, struct part_number *out)
+{
     const char *text = reading->plain.bytes + from;
     size_t length = reading->plain.length - from;
     size_t sign = length > 0 && (text[0] == '-' || text[0] == '+');

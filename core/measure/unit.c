@@ -5,22 +5,26 @@
 #include "unit_reading.h"
 #include "unit_table.h"
 
-const struct unit *unit_at(size_t at) {
+const struct unit *unit_at(size_t at)
+{
     return at < unit_table_count ? &unit_table[at] : NULL;
 }
 
-const struct unit *unit_usual(struct dimension dimension) {
+const struct unit *unit_usual(struct dimension dimension)
+{
     for (size_t i = 0; i < unit_table_count; i++)
         if (dimension_is_same(unit_table[i].dimension, dimension))
             return dimension_is_pure(dimension) ? NULL : &unit_table[i];
     return NULL;
 }
 
-static bool is_word(const char *word, const char *name, size_t length) {
-    return strlen(word) == length && memcmp(word, name, length) == 0;
+static bool is_word(const char *word, const char *name, size_t length)
+{
+    return word[0] == name[0] && strlen(word) == length && memcmp(word, name, length) == 0;
 }
 
-static bool is_spelled(const struct unit *unit, const char *name, size_t length) {
+static bool is_spelled(const struct unit *unit, const char *name, size_t length)
+{
     if (is_word(unit->name, name, length))
         return true;
     if (!unit->aliases)
@@ -31,23 +35,32 @@ static bool is_spelled(const struct unit *unit, const char *name, size_t length)
     return false;
 }
 
-const struct unit *unit_find(const char *name, size_t length, struct dimension want) {
-    struct plain plain;
-
-    if (length == 0 || !plain_read(&plain, name, length) || plain.length == 0)
+const struct unit *unit_find_plain(const char *name, size_t length, struct dimension want)
+{
+    if (length == 0)
         return NULL;
     /* Nearly always the unit is of the dimension wanted, and that takes few comparisons. */
     for (size_t i = 0; i < unit_table_count; i++)
         if (dimension_is_same(unit_table[i].dimension, want) &&
-            is_spelled(&unit_table[i], plain.bytes, plain.length))
+            is_spelled(&unit_table[i], name, length))
             return &unit_table[i];
     for (size_t i = 0; i < unit_table_count; i++)
-        if (is_spelled(&unit_table[i], plain.bytes, plain.length))
+        if (is_spelled(&unit_table[i], name, length))
             return &unit_table[i];
     return NULL;
 }
 
-void unit_write_names(char *buffer, size_t size, struct dimension dimension) {
+const struct unit *unit_find(const char *name, size_t length, struct dimension want)
+{
+    struct plain plain;
+
+    if (!plain_read(&plain, name, length))
+        return NULL;
+    return unit_find_plain(plain.bytes, plain.length, want);
+}
+
+void unit_write_names(char *buffer, size_t size, struct dimension dimension)
+{
     static const char more[] = ", …";
     size_t used = 0;
 

@@ -21,8 +21,16 @@ static const struct spelling spellings[] = {
     {"\xE2\x8B\x85", "·"},  {"\xE2\x88\x99", "·"},  {" per ", "/"},
 };
 
-static size_t plain_step(struct plain *out, const char *text, size_t length, size_t at) {
-    for (size_t i = 0; i < sizeof spellings / sizeof spellings[0]; i++) {
+/* Can a spelling of the list above begin with this byte? Few bytes can. */
+static bool may_be_respelled(char byte)
+{
+    return byte == ' ' || byte == '^' || byte == '\t' || (unsigned char)byte >= 0x80;
+}
+
+static size_t plain_step(struct plain *out, const char *text, size_t length, size_t at)
+{
+    for (size_t i = 0; may_be_respelled(text[at]) && i < sizeof spellings / sizeof spellings[0];
+         i++) {
         size_t typed = strlen(spellings[i].typed), plain = strlen(spellings[i].plain);
         if (spellings[i].typed[0] != text[at] || typed > length - at ||
             memcmp(text + at, spellings[i].typed, typed) != 0)
@@ -37,12 +45,14 @@ static size_t plain_step(struct plain *out, const char *text, size_t length, siz
     return 1;
 }
 
-static bool is_joint(char byte) {
+static bool is_joint(char byte)
+{
     return byte == '/' || byte == '*' || byte == '^';
 }
 
 /* Drops spaces at the ends, double ones and those around / * ^. */
-static void drop_spaces(struct plain *plain) {
+static void drop_spaces(struct plain *plain)
+{
     size_t kept = 0;
 
     for (size_t i = 0; i < plain->length; i++) {
@@ -58,7 +68,8 @@ static void drop_spaces(struct plain *plain) {
     plain->bytes[kept] = '\0';
 }
 
-bool plain_read(struct plain *out, const char *text, size_t length) {
+bool plain_read(struct plain *out, const char *text, size_t length)
+{
     out->length = 0;
     if (length > PLAIN_LONGEST)
         return false;
@@ -69,7 +80,8 @@ bool plain_read(struct plain *out, const char *text, size_t length) {
 }
 
 /* A power behind a unit: ² ³ ⁴ or a digit. Returns its bytes. */
-static size_t power_at(const char *text, size_t length, int *power) {
+static size_t power_at(const char *text, size_t length, int *power)
+{
     static const struct {
         const char *text;
         int power;
@@ -87,7 +99,8 @@ static size_t power_at(const char *text, size_t length, int *power) {
 }
 
 /* Bytes up to the next power or joint. */
-static size_t name_length(const char *text, size_t length) {
+static size_t name_length(const char *text, size_t length)
+{
     int power;
     size_t at = 0;
 
@@ -98,7 +111,8 @@ static size_t name_length(const char *text, size_t length) {
 }
 
 /* Multiplies the reading by a unit to a power. */
-static bool include(struct unit_reading *out, const struct unit *unit, int power) {
+static bool include(struct unit_reading *out, const struct unit *unit, int power)
+{
     if (unit->dimension.is_point)
         return false;
     for (size_t i = 0; i < POWER_COUNT; i++) {
@@ -113,7 +127,8 @@ static bool include(struct unit_reading *out, const struct unit *unit, int power
 
 /* The sign of the next unit's power; takes the joint away. 0: no joint we read. Behind a slash only
  * slashes may follow, since a/b·c is read in two ways. */
-static int joint_at(const char *text, size_t length, size_t *at, int before) {
+static int joint_at(const char *text, size_t length, size_t *at, int before)
+{
     size_t left = length - *at;
 
     if (left > 0 && text[*at] == '/') {
@@ -134,7 +149,8 @@ static int joint_at(const char *text, size_t length, size_t *at, int before) {
 }
 
 /* unit[power] { joint unit[power] }, where the first may be 1 or nothing before a slash. */
-static bool read_expression(struct unit_reading *out, const char *text, size_t length) {
+static bool read_expression(struct unit_reading *out, const char *text, size_t length)
+{
     static const struct dimension difference = {.power = {[POWER_TEMPERATURE] = 1}};
     size_t at = 0;
     int sign = 1;
@@ -149,7 +165,7 @@ static bool read_expression(struct unit_reading *out, const char *text, size_t l
     for (;;) {
         int power;
         size_t name = name_length(text + at, length - at);
-        const struct unit *unit = unit_find(text + at, name, difference);
+        const struct unit *unit = unit_find_plain(text + at, name, difference);
         if (!unit)
             return false;
         at += name;
@@ -165,7 +181,8 @@ static bool read_expression(struct unit_reading *out, const char *text, size_t l
 }
 
 /* The unit of our table that is the same as what was read. */
-static const struct unit *same_unit(const struct unit_reading *reading) {
+static const struct unit *same_unit(const struct unit_reading *reading)
+{
     for (size_t i = 0; i < unit_table_count; i++) {
         const struct unit *unit = &unit_table[i];
         if (dimension_is_same(unit->dimension, reading->dimension) &&
@@ -175,8 +192,9 @@ static const struct unit *same_unit(const struct unit_reading *reading) {
     return NULL;
 }
 
-bool unit_read(struct unit_reading *out, const char *text, size_t length, struct dimension want) {
-    const struct unit *unit = unit_find(text, length, want);
+bool unit_read(struct unit_reading *out, const char *text, size_t length, struct dimension want)
+{
+    const struct unit *unit = unit_find_plain(text, length, want);
 
     if (unit) {
         *out = (struct unit_reading){.dimension = unit->dimension,
@@ -191,7 +209,8 @@ bool unit_read(struct unit_reading *out, const char *text, size_t length, struct
     return true;
 }
 
-static bool is_same_but_for_case(const char *a, const char *b) {
+static bool is_same_but_for_case(const char *a, const char *b)
+{
     for (; *a && *b; a++, b++)
         if (tolower((unsigned char)*a) != tolower((unsigned char)*b))
             return false;
@@ -199,7 +218,8 @@ static bool is_same_but_for_case(const char *a, const char *b) {
 }
 
 /* The spellings of the table, of one dimension or of all. */
-static size_t list_spellings(const char **words, size_t most, const struct dimension *only) {
+static size_t list_spellings(const char **words, size_t most, const struct dimension *only)
+{
     size_t count = 0;
 
     for (size_t i = 0; i < unit_table_count; i++) {
@@ -215,7 +235,8 @@ static size_t list_spellings(const char **words, size_t most, const struct dimen
     return count;
 }
 
-const char *unit_find_near(const char *text, size_t length, struct dimension want) {
+const char *unit_find_near(const char *text, size_t length, struct dimension want)
+{
     enum { SPELLINGS = 512, SHORT = 2 };
     const char *words[SPELLINGS] = {NULL};
     char word[PLAIN_LONGEST + 1];

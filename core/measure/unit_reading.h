@@ -21,6 +21,8 @@ struct unit_reading {
 
 /* False: the text is longer than PLAIN_LONGEST. */
 bool plain_read(struct plain *out, const char *text, size_t length);
+/* unit_find for a name in plain spelling. */
+const struct unit *unit_find_plain(const char *name, size_t length, struct dimension want);
 /* Reads a unit, or an expression of units, from text in plain spelling. `want` tells °C the point
  * from °C the difference, and is tried first. False: not a unit we know. */
 bool unit_read(struct unit_reading *out, const char *text, size_t length, struct dimension want);

@@ -2,7 +2,7 @@
 
 /* Exact by definition: inch and pound (US Federal Register 24 FR 5348, 1 July 1959), standard
  * gravity (3rd CGPM, 1901), the zeros of the Celsius and Fahrenheit scales (273.15 K, 459.67 °F).
- * The SI units after the BIPM brochure, 9th ed. 2019. */
+ * The SI units after the BIPM brochure, 9th ed. 2019. The year is the Julian one of 365.25 days. */
 #define INCH        0.0254
 #define FOOT        0.3048
 #define POUND       0.45359237
@@ -25,7 +25,9 @@
 #define TIME_          DIMENSION(0, 0, 1, 0, 0, 0)
 #define CURRENT_       DIMENSION(0, 0, 0, 1, 0, 0)
 #define POINT                                                                                      \
-    { .power = {[POWER_TEMPERATURE] = 1}, .is_point = true }
+    {                                                                                              \
+        .power = {[POWER_TEMPERATURE] = 1}, .is_point = true                                       \
+    }
 #define DIFFERENCE       DIMENSION(0, 0, 0, 0, 1, 0)
 #define ANGLE_           DIMENSION(0, 0, 0, 0, 0, 1)
 #define SPEED_           DIMENSION(1, 0, -1, 0, 0, 0)

@@ -25,14 +25,16 @@ enum { CAN_LIMIT_MEMORY = 0 };
 enum { CAN_LIMIT_MEMORY = 1 };
 #endif
 
-static bool is_zeroed(const unsigned char *bytes, size_t length) {
+static bool is_zeroed(const unsigned char *bytes, size_t length)
+{
     for (size_t i = 0; i < length; i++)
         if (bytes[i] != 0)
             return false;
     return true;
 }
 
-static void check_arena(void) {
+static void check_arena(void)
+{
     struct arena *arena = arena_new();
     unsigned char *first = arena_take(arena, 100), *last = NULL;
     bool are_aligned = true, are_zeroed = true;
@@ -73,7 +75,8 @@ static void check_arena(void) {
     arena_free(NULL);
 }
 
-static void check_growing(void) {
+static void check_growing(void)
+{
     struct arena *arena = arena_new();
     int *items = NULL;
     size_t count = 0, capacity = 0;
@@ -96,7 +99,8 @@ static void check_growing(void) {
 }
 
 /* With so little address space that malloc fails: in a process of its own. */
-static void check_no_memory(void) {
+static void check_no_memory(void)
+{
     pid_t child = fork();
     if (child == 0) {
         struct rlimit limit = {64 << 20, 64 << 20};
@@ -131,7 +135,8 @@ static void check_no_memory(void) {
         fprintf(stderr, "    exit %d\n", WEXITSTATUS(status));
 }
 
-static void check_growing_text(void) {
+static void check_growing_text(void)
+{
     struct text text = {0};
     char should[4016];
 
@@ -151,7 +156,8 @@ static void check_growing_text(void) {
     CHECK(!text.bytes && !text.length, "freed");
 }
 
-static void check_utf8(void) {
+static void check_utf8(void)
+{
     static const char *const bad[] = {
         "\x80",
         "\xBF",
@@ -190,7 +196,8 @@ static void check_utf8(void) {
           "cut at code points");
 }
 
-static void check_nearness(void) {
+static void check_nearness(void)
+{
     static const char *const words[] = {"pitch", "slope", "azimuth", "spacing", "span"};
 
     CHECK(text_distance("slope", "slope", 3) == 0, "the same");
@@ -211,13 +218,15 @@ static void check_nearness(void) {
     CHECK(text_distance(word, word, 3) == 0, "is the same as itself");
 }
 
-static void check_number(const char *text, double should) {
+static void check_number(const char *text, double should)
+{
     double number = -99;
 
     CHECK(number_read(&number, text, strlen(text)) && number == should, text);
 }
 
-static void check_numbers(void) {
+static void check_numbers(void)
+{
     static const char *const bad[] = {
         "",
         " 1",
@@ -277,14 +286,33 @@ static void check_numbers(void) {
           "the number a text begins with");
 }
 
-static void check_number_written(double number, const char *should) {
+/* Decimals of up to 15 digits, read as exactly as the C library reads them. */
+static void check_short_numbers(void)
+{
+    uint64_t state = 88172645463325252u;
+
+    for (int i = 0; i < 20000; i++) {
+        char text[40];
+        double number = 0;
+        state = state * 6364136223846793005u + 1442695040888963407u;
+        int behind = (int)(state >> 33) % 16;
+        snprintf(text, sizeof text, "%.*f", behind, (double)(state >> 20) / pow(10, i % 16));
+        if (!number_read(&number, text, strlen(text)) || number != strtod(text, NULL))
+            CHECK(false, text);
+    }
+    CHECK(true, "all were read right");
+}
+
+static void check_number_written(double number, const char *should)
+{
     char text[32];
 
     number_write(text, sizeof text, number);
     CHECK_TEXT(text, should, should);
 }
 
-static void check_numbers_written(void) {
+static void check_numbers_written(void)
+{
     char text[32];
 
     check_number_written(0, "0");
@@ -323,7 +351,8 @@ static void check_numbers_written(void) {
 }
 
 /* A host may have set a locale that writes a comma. */
-static void check_locale(void) {
+static void check_locale(void)
+{
     static const char *const names[] = {"de_DE.UTF-8", "fr_FR.UTF-8", "de_DE.utf8", "C.UTF-8"};
 
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++)
@@ -334,7 +363,8 @@ static void check_locale(void) {
     setlocale(LC_ALL, "C");
 }
 
-static void check_problems(void) {
+static void check_problems(void)
+{
     struct arena *arena = arena_new();
     struct problems problems = {.arena = arena};
     struct place place = {"roof.yaml", 3, 7};
@@ -352,7 +382,8 @@ static void check_problems(void) {
     arena_free(arena);
 }
 
-static void check_index(void) {
+static void check_index(void)
+{
     struct arena *arena = arena_new();
     struct index index = {.arena = arena};
     bool are_found = true;
@@ -380,12 +411,14 @@ struct folder {
     char path[64];
 };
 
-static char *inside(struct folder *folder, const char *name) {
+static char *inside(struct folder *folder, const char *name)
+{
     return path_join(folder->arena, folder->path, name);
 }
 
 /* The last problem told, and forgotten. */
-static const struct problem *told(struct folder *folder) {
+static const struct problem *told(struct folder *folder)
+{
     static const struct problem none = {.code = "nothing was told", .message = ""};
 
     if (folder->problems.count == 0)
@@ -393,7 +426,8 @@ static const struct problem *told(struct folder *folder) {
     return &folder->problems.items[--folder->problems.count];
 }
 
-static bool can_read(struct folder *folder, const char *path, size_t limit, const char *should) {
+static bool can_read(struct folder *folder, const char *path, size_t limit, const char *should)
+{
     char *bytes = NULL;
     size_t length = 0;
 
@@ -402,7 +436,8 @@ static bool can_read(struct folder *folder, const char *path, size_t limit, cons
            length == strlen(should) && memcmp(bytes, should, length + 1) == 0;
 }
 
-static void check_refused(struct folder *folder, const char *path, size_t limit, const char *code) {
+static void check_refused(struct folder *folder, const char *path, size_t limit, const char *code)
+{
     char *bytes = NULL;
     size_t length = 0;
 
@@ -415,7 +450,8 @@ static void check_refused(struct folder *folder, const char *path, size_t limit,
           "the place is not in the sentence");
 }
 
-static void check_reading(struct folder *folder) {
+static void check_reading(struct folder *folder)
+{
     char *path = inside(folder, "roof.yaml"), *pipe = inside(folder, "pipe");
 
     CHECK(file_write(path, "slope: 4/12\n", 12, &folder->problems), "write");
@@ -444,7 +480,8 @@ static void check_reading(struct folder *folder) {
 }
 
 /* How many names stand in the folder that end so? */
-static size_t count_names(struct folder *folder, const char *ending) {
+static size_t count_names(struct folder *folder, const char *ending)
+{
     char **names = NULL;
     size_t count = 99;
 
@@ -452,7 +489,8 @@ static size_t count_names(struct folder *folder, const char *ending) {
     return count;
 }
 
-static void check_listing(struct folder *folder) {
+static void check_listing(struct folder *folder)
+{
     char **names = NULL;
     size_t count = 0;
     static const char *const files[] = {"b.lua", "a.lua", "B.lua", "a-1.lua", "x.txt"};
@@ -471,7 +509,8 @@ static void check_listing(struct folder *folder) {
     CHECK(!file_list(&names, &count, inside(folder, "x.txt"), NULL, folder->arena), "a file");
 }
 
-static void check_unwritten(struct folder *folder, const char *path, int error) {
+static void check_unwritten(struct folder *folder, const char *path, int error)
+{
     size_t names = count_names(folder, "");
 
     CHECK(!file_write(path, "new", 3, &folder->problems), path);
@@ -482,7 +521,8 @@ static void check_unwritten(struct folder *folder, const char *path, int error) 
     CHECK(count_names(folder, "") == names, "nothing half-written stays");
 }
 
-static void check_writing(struct folder *folder) {
+static void check_writing(struct folder *folder)
+{
     char *path = inside(folder, "out.json"), *link = inside(folder, "link.json");
     struct stat about;
     struct rlimit old, small = {1, 1};
@@ -510,7 +550,8 @@ static void check_writing(struct folder *folder) {
     CHECK(can_read(folder, path, 99, "newer"), "the old file stands");
 }
 
-static void check_paths(struct folder *folder) {
+static void check_paths(struct folder *folder)
+{
     struct arena *arena = folder->arena;
 
     CHECK_TEXT(path_join(arena, "rules", "nec"), "rules/nec", "joined");
@@ -521,14 +562,16 @@ static void check_paths(struct folder *folder) {
     CHECK_TEXT(path_directory(arena, "/b.yaml"), "/", "the root");
 }
 
-static void remove_folder(struct folder *folder) {
+static void remove_folder(struct folder *folder)
+{
     char command[100];
 
     snprintf(command, sizeof command, "rm -r '%s'", folder->path);
     CHECK(system(command) == 0, "cleared away");
 }
 
-int main(void) {
+int main(void)
+{
     struct folder folder = {.arena = arena_new(), .path = "/tmp/base-XXXXXX"};
 
     check_arena();
@@ -539,6 +582,7 @@ int main(void) {
     check_utf8();
     check_nearness();
     check_numbers();
+    check_short_numbers();
     check_numbers_written();
     check_locale();
     check_problems();

@@ -2,13 +2,15 @@
 #include "check.h"
 #include "date.h"
 
-static bool can_read(const char *text) {
+static bool can_read(const char *text)
+{
     struct date date;
 
     return date_read(&date, text, strlen(text));
 }
 
-static void check_refused(void) {
+static void check_refused(void)
+{
     static const char *const texts[] = {
         "",           "2026",       "2026-7-1",    "2026-07-1",  "2026-07-01 ", " 2026-07-01",
         "2026/07/01", "20260701",   "01-07-2026",  "2026-00-01", "2026-13-01",  "2026-07-00",
@@ -25,7 +27,8 @@ static void check_refused(void) {
 
 /* Every day from 1900 to 2999, one after the other: read, written, in order, and as many as there
  * are. */
-static void check_every_day(void) {
+static void check_every_day(void)
+{
     struct date before = {0}, date;
     char text[40], again[16];
     int days = 0;
@@ -49,7 +52,8 @@ static void check_every_day(void) {
     CHECK(days == 1100 * 365 + 275 - 11 + 3, "no day is missing and none too many");
 }
 
-int main(void) {
+int main(void)
+{
     struct date date;
 
     CHECK(date_read(&date, "2026-07-01", 10), "a day of the calendar");

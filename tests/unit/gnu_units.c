@@ -63,7 +63,8 @@ enum { EXPRESSIONS = sizeof expressions / sizeof expressions[0] };
 /* Writes what GNU units shall convert, and keeps what we make of it. */
 static void add_pair(FILE *questions, struct conversion *conversions, size_t *count,
                      const char *from, const char *to, const char *from_gnu, const char *to_gnu,
-                     struct dimension dimension) {
+                     struct dimension dimension)
+{
     struct conversion *conversion = &conversions[*count];
     const char *number = numbers[*count % (sizeof numbers / sizeof numbers[0])];
     struct quantity quantity;
@@ -86,7 +87,8 @@ static void add_pair(FILE *questions, struct conversion *conversions, size_t *co
     (*count)++;
 }
 
-static size_t add_named(FILE *questions, struct conversion *conversions) {
+static size_t add_named(FILE *questions, struct conversion *conversions)
+{
     size_t count = 0;
 
     for (size_t i = 0; unit_at(i); i++)
@@ -101,7 +103,8 @@ static size_t add_named(FILE *questions, struct conversion *conversions) {
 }
 
 /* Each expression to all others of its dimension, and to the named units of it. */
-static size_t add_expressions(FILE *questions, struct conversion *conversions, size_t count) {
+static size_t add_expressions(FILE *questions, struct conversion *conversions, size_t count)
+{
     for (size_t i = 0; i < EXPRESSIONS; i++) {
         struct dimension dimension = quantity_of(1, expressions[i][0]).dimension;
         for (size_t j = 0; j < EXPRESSIONS; j++)
@@ -116,7 +119,8 @@ static size_t add_expressions(FILE *questions, struct conversion *conversions, s
     return count;
 }
 
-static void compare(FILE *answers, const struct conversion *conversions, size_t count) {
+static void compare(FILE *answers, const struct conversion *conversions, size_t count)
+{
     char line[LINE_LONGEST], sentence[250];
 
     for (size_t i = 0; i < count; i++) {
@@ -136,7 +140,8 @@ static void compare(FILE *answers, const struct conversion *conversions, size_t 
     CHECK(fgets(line, sizeof line, answers) == NULL, "and says no more");
 }
 
-int main(void) {
+int main(void)
+{
     char path[] = "/tmp/gnu-units-XXXXXX", command[200];
     int file = mkstemp(path);
     FILE *questions = file >= 0 ? fdopen(file, "w") : NULL;

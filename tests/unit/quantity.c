@@ -12,7 +12,8 @@
 enum { FIELDS = 5, LINE_LONGEST = 400, ROUNDS = 2000 };
 
 /* Deterministic numbers (xorshift64): a failure can be run again. */
-static uint64_t next_random(uint64_t *state) {
+static uint64_t next_random(uint64_t *state)
+{
     *state ^= *state << 13;
     *state ^= *state >> 7;
     *state ^= *state << 17;
@@ -20,19 +21,22 @@ static uint64_t next_random(uint64_t *state) {
 }
 
 /* A number of 7 digits between 1e-4 and 1e6, of either sign. */
-static double random_number(uint64_t *state) {
+static double random_number(uint64_t *state)
+{
     double digits = (double)(next_random(state) % 9000000 + 1000000);
     double scale = pow(10, (double)(next_random(state) % 10) - 10);
 
     return (next_random(state) % 2 ? 1 : -1) * digits * scale;
 }
 
-static bool is_near(double a, double b, double share) {
+static bool is_near(double a, double b, double share)
+{
     return fabs(a - b) <= share * fmax(fabs(a), fabs(b));
 }
 
 /* Splits a line at its first "; " marks; the last field keeps what is left. */
-static size_t split(char *line, char *fields[], size_t most) {
+static size_t split(char *line, char *fields[], size_t most)
+{
     size_t count = 0;
 
     line[strcspn(line, "\n")] = '\0';
@@ -47,7 +51,8 @@ static size_t split(char *line, char *fields[], size_t most) {
     return count;
 }
 
-static FILE *open_data(const char *name) {
+static FILE *open_data(const char *name)
+{
     char path[1000];
 
     snprintf(path, sizeof path, "%s/units/%s", TESTS_DIR, name);
@@ -56,7 +61,8 @@ static FILE *open_data(const char *name) {
     return file;
 }
 
-static void check_reading(char *fields[FIELDS]) {
+static void check_reading(char *fields[FIELDS])
+{
     enum measure measure = PURE_NUMBER;
     struct quantity quantity = {.written = "no"};
     struct quantity_fault fault = {0};
@@ -80,7 +86,8 @@ static void check_reading(char *fields[FIELDS]) {
     CHECK_TEXT(printed, fields[1], "what is as it was written is printed so");
 }
 
-static void check_readings(void) {
+static void check_readings(void)
+{
     char line[LINE_LONGEST], *fields[FIELDS];
     FILE *file = open_data("readings.txt");
     int count = 0;
@@ -97,7 +104,8 @@ static void check_readings(void) {
         fclose(file);
 }
 
-static void check_fault(const struct quantity_fault *fault, size_t length) {
+static void check_fault(const struct quantity_fault *fault, size_t length)
+{
     size_t bytes = strlen(fault->message);
 
     CHECK(fault->code && bytes > 10 && bytes < sizeof fault->message, "a fault has its sentence");
@@ -108,7 +116,8 @@ static void check_fault(const struct quantity_fault *fault, size_t length) {
             CHECK(false, "a message has no control characters");
 }
 
-static void check_refusals(void) {
+static void check_refusals(void)
+{
     char line[LINE_LONGEST], *fields[4];
     FILE *file = open_data("refused.txt");
     int count = 0;
@@ -136,7 +145,8 @@ static void check_refusals(void) {
         fclose(file);
 }
 
-static void check_long_texts(void) {
+static void check_long_texts(void)
+{
     struct quantity quantity;
     struct quantity_fault fault = {0};
     char digits[410];
@@ -170,7 +180,8 @@ static void check_long_texts(void) {
     CHECK(fault.offset == 5, "the offset counts bytes of the text as it was typed");
 }
 
-static void check_names(void) {
+static void check_names(void)
+{
     enum measure measure = POWER;
     char text[64];
 
@@ -204,7 +215,8 @@ static void check_names(void) {
 }
 
 /* Every spelling leads to its unit and to no other. */
-static void check_table(void) {
+static void check_table(void)
+{
     for (size_t i = 0; unit_at(i); i++) {
         const struct unit *unit = unit_at(i);
         CHECK(unit->factor > 0 && unit->gnu, unit->name);
@@ -236,7 +248,8 @@ static void check_table(void) {
     CHECK_TEXT(names, "", "a dimension without units");
 }
 
-static void check_writing(void) {
+static void check_writing(void)
+{
     char text[128];
     struct quantity current = quantity_of(52.0833333333, "A");
 
@@ -282,13 +295,15 @@ static void check_writing(void) {
 }
 
 /* The operation must be refused with this code. */
-static void check_refused(bool done, const struct quantity_fault *fault, const char *code) {
+static void check_refused(bool done, const struct quantity_fault *fault, const char *code)
+{
     CHECK(!done, code);
     CHECK_TEXT(fault->code, code, code);
     check_fault(fault, 0);
 }
 
-static void check_arithmetic(void) {
+static void check_arithmetic(void)
+{
     struct quantity out;
     struct quantity_fault fault = {0};
     struct quantity amps = quantity_of(32, "A"), volts = quantity_of(240, "V");
@@ -335,7 +350,8 @@ static void check_arithmetic(void) {
     check_refused(done, &fault, "dimension");
 }
 
-static void check_temperatures(void) {
+static void check_temperatures(void)
+{
     struct quantity out, warm = quantity_of(33, "°C"), cold = quantity_of(-23, "°C");
     struct quantity apart = quantity_of(10, "Δ°C");
     struct quantity_fault fault = {0};
@@ -366,7 +382,8 @@ static void check_temperatures(void) {
     CHECK(dimension_is_pure(out.dimension), "is a plain number");
 }
 
-static void check_comparison(void) {
+static void check_comparison(void)
+{
     struct quantity_fault fault = {0};
     int order = 9;
 
@@ -394,7 +411,8 @@ static void check_comparison(void) {
 }
 
 /* What is written to 12 digits is read back to 12 digits, in every unit and spelling. */
-static void check_round_trip(uint64_t *state) {
+static void check_round_trip(uint64_t *state)
+{
     for (size_t i = 0; unit_at(i); i++) {
         const struct unit *unit = unit_at(i);
         for (int round = 0; round < 20; round++) {
@@ -422,7 +440,8 @@ static void check_round_trip(uint64_t *state) {
     }
 }
 
-static struct quantity random_quantity(uint64_t *state) {
+static struct quantity random_quantity(uint64_t *state)
+{
     size_t count = 0;
 
     while (unit_at(count))
@@ -437,7 +456,8 @@ static struct quantity random_quantity(uint64_t *state) {
 }
 
 /* The laws of arithmetic, for quantities of any dimension. */
-static void check_algebra(uint64_t *state) {
+static void check_algebra(uint64_t *state)
+{
     struct quantity_fault fault;
 
     for (int round = 0; round < ROUNDS; round++) {
@@ -466,7 +486,8 @@ static void check_algebra(uint64_t *state) {
 }
 
 /* Changed and broken texts: read or refused with a sentence, never anything else. */
-static void check_broken_texts(uint64_t *state) {
+static void check_broken_texts(uint64_t *state)
+{
     static const char *const texts[] = {"1 ft 6-1/2 in", "-0.27 %/°C",     "4/12",
                                         "5'-6 1/2\"",    "1.24 Ω/1000 ft", "-23 °C",
                                         "3e-5 lbf·ft",   "1 h 30 min 15 s"};
@@ -492,7 +513,8 @@ static void check_broken_texts(uint64_t *state) {
     }
 }
 
-int main(void) {
+int main(void)
+{
     uint64_t state = 20260701;
 
     check_readings();
