@@ -192,6 +192,7 @@ static bool begin_document(struct builder *builder, const yaml_event_t *event)
         return false;
     }
     builder->document = place;
+    builder->hint.has_begun = true;
     if (event->data.document_start.version_directive ||
         event->data.document_start.tag_directives.start !=
             event->data.document_start.tag_directives.end)

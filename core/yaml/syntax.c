@@ -238,11 +238,23 @@ static bool follows_end_mark(const struct stop *stop)
     return false;
 }
 
+static struct place first_directive(const struct stop *stop)
+{
+    struct line line;
+    struct place place = {NULL, 1, 1};
+    while (place.line < stop->at.line && line_find(&line, stop->reading->source, place.line) &&
+           (line.length == 0 || line.bytes[0] != '%'))
+        place.line++;
+    return place;
+}
+
 static bool tell_rest(const struct stop *stop)
 {
     if (!stopped_by(stop, "<document start>"))
         return false;
-    if (follows_end_mark(stop))
+    if (!stop->hint->has_begun)
+        tell_directive(stop->reading, first_directive(stop));
+    else if (follows_end_mark(stop))
         complain(stop->reading, "second-document", stop->at, NULL,
                  "a second document begins here; a file holds one");
     else
@@ -321,7 +333,11 @@ void tell_syntax(struct reading *reading, const yaml_parser_t *parser,
     if (parser->context)
         stop.context = mark_place(parser->context_mark);
     stop.offset = place_offset(reading->source, stop.at);
-    line_find(&stop.line, reading->source, stop.at.line);
+    if (!line_find(&stop.line, reading->source, stop.at.line)) {
+        /* Behind a last line that does not end: libyaml counts one more. */
+        stop.at = offset_place(reading->source, reading->source->length);
+        line_find(&stop.line, reading->source, stop.at.line);
+    }
     for (size_t i = 0; i < sizeof tellers / sizeof *tellers; i++)
         if (tellers[i](&stop))
             return;

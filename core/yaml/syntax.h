@@ -6,6 +6,7 @@
 
 /* What the tree knows and libyaml does not say. Line 0: nothing. */
 struct syntax_hint {
+    bool has_begun;                /* has a document? if not, only directives stood there */
     struct place open;             /* the innermost list or mapping that has not ended */
     struct place quote, quote_end; /* the last text in quotes */
 };

@@ -1,7 +1,8 @@
 /* The YAML room: what it reads and where it says things stand. */
 #include "yaml_trial.h"
 
-static void test_tree(void) {
+static void test_tree(void)
+{
     struct trial trial = read_text("b: 1\n"
                                    "a:\n"
                                    "  - x\n"
@@ -40,7 +41,8 @@ static void test_tree(void) {
     end(&trial);
 }
 
-static void test_scalars(void) {
+static void test_scalars(void)
+{
     struct trial trial = read_text("lit: |\n  one\n    two\n\n  three\n"
                                    "fold: >-\n  one\n  two\n"
                                    "multi: one\n  two\n"
@@ -67,7 +69,8 @@ static void test_scalars(void) {
     end(&trial);
 }
 
-static void test_line_ends(void) {
+static void test_line_ends(void)
+{
     static const char *const texts[] = {"a: 1\n\nü: x\n  \n", "a: 1\r\n\r\nü: x\r\n",
                                         "a: 1\r\rü: x", "\xEF\xBB\xBF\x61: 1\n\nü: x"};
     for (size_t i = 0; i < sizeof texts / sizeof *texts; i++) {
@@ -87,7 +90,8 @@ static void test_line_ends(void) {
     }
 }
 
-static void test_nothing(void) {
+static void test_nothing(void)
+{
     static const char *const texts[] = {"",      "\n\n",       "# only\n  # comments",
                                         "---\n", "---\n...\n", "\xEF\xBB\xBF"};
     for (size_t i = 0; i < sizeof texts / sizeof *texts; i++) {
@@ -98,7 +102,8 @@ static void test_nothing(void) {
     }
 }
 
-static void test_source_line(void) {
+static void test_source_line(void)
+{
     char text[1000];
     memset(text, 'x', sizeof text);
     memcpy(text + 198, "ééé", 6);
@@ -120,7 +125,8 @@ static void test_source_line(void) {
     arena_free(arena);
 }
 
-static void test_files(void) {
+static void test_files(void)
+{
     struct trial trial = {.arena = arena_new()};
     if (!trial.arena)
         abort();
@@ -151,7 +157,8 @@ static void test_files(void) {
     end(&trial);
 }
 
-int main(void) {
+int main(void)
+{
     test_tree();
     test_scalars();
     test_line_ends();

@@ -1,7 +1,8 @@
 /* The YAML room: what is too large, too deep or simply broken, from a stranger. */
 #include "yaml_trial.h"
 
-static void test_many_keys(void) {
+static void test_many_keys(void)
+{
     static char text[YAML_BYTES];
     size_t length = 0;
     for (int i = 0; i < 45000; i++)
@@ -22,7 +23,8 @@ static void test_many_keys(void) {
 }
 
 static void check_repeated(const char *piece, size_t times, const char *code, unsigned line,
-                           unsigned column) {
+                           unsigned column)
+{
     size_t size = strlen(piece);
     char *text = malloc(size * times);
     if (!text)
@@ -41,7 +43,8 @@ static void check_repeated(const char *piece, size_t times, const char *code, un
     free(text);
 }
 
-static void test_depth(void) {
+static void test_depth(void)
+{
     check_repeated("[", 10000, "too-deep", 1, 33);
     check_repeated("[", YAML_BYTES, "too-deep", 1, 33);
     check_repeated("[\n", 10000, "too-deep", 33, 1);
@@ -51,7 +54,8 @@ static void test_depth(void) {
     check_repeated("[\"a\": {b: ", 5000, "too-deep", 1, 10 * 10 + 7);
 }
 
-static void test_depth_edge(void) {
+static void test_depth_edge(void)
+{
     char text[256] = "";
     memset(text, '[', 32);
     memset(text + 32, ']', 32);
@@ -69,7 +73,8 @@ static void test_depth_edge(void) {
     end(&trial);
 }
 
-static void test_caps(void) {
+static void test_caps(void)
+{
     size_t size = 2 * (size_t)YAML_BYTES;
     char *text = malloc(size);
     if (!text)
@@ -98,12 +103,14 @@ static void test_caps(void) {
 }
 
 /* Small numbers with a fixed beginning, so that every run tries the same files. */
-static unsigned next_number(unsigned *state, unsigned below) {
+static unsigned next_number(unsigned *state, unsigned below)
+{
     *state = *state * 1664525u + 1013904223u;
     return (*state >> 8) % below;
 }
 
-static size_t mutate(char *text, size_t length, size_t size, unsigned *state) {
+static size_t mutate(char *text, size_t length, size_t size, unsigned *state)
+{
     static const char *const pieces[] = {
         "\t",           "\"",    "'",  "[",     "]",     "{",   "}",
         ": ",           ",",     "\n", "- ",    "? ",    "&a ", "*a ",
@@ -137,7 +144,8 @@ static size_t mutate(char *text, size_t length, size_t size, unsigned *state) {
 }
 
 /* Walks the whole tree: all of it must be there and well formed. */
-static size_t count_nodes(const struct node *node, unsigned depth) {
+static size_t count_nodes(const struct node *node, unsigned depth)
+{
     size_t count = 1, items = node->type == NODE_MAPPING ? 2 * node->length : node->length;
     if (depth > YAML_DEPTH || node->place.line == 0 || node->place.column == 0)
         return 0;
@@ -152,7 +160,8 @@ static size_t count_nodes(const struct node *node, unsigned depth) {
     return count;
 }
 
-static bool is_sound(const struct trial *trial) {
+static bool is_sound(const struct trial *trial)
+{
     if (trial->is_good != (trial->problems.count == 0) || (trial->is_good && !trial->source))
         return false;
     for (size_t i = 0; i < trial->problems.count; i++) {
@@ -166,7 +175,8 @@ static bool is_sound(const struct trial *trial) {
     return !root || count_nodes(root, 0) > 0;
 }
 
-static void test_mutants(void) {
+static void test_mutants(void)
+{
     static const char *const names[] = {TESTS_DIR "/yaml/book.yaml", TESTS_DIR "/yaml/design.yaml"};
     unsigned state = 20260301, good = 0, bad = 0, unsound = 0, unexplained = 0;
     for (size_t name = 0; name < 2; name++) {
@@ -191,7 +201,8 @@ static void test_mutants(void) {
     CHECK(good > 500 && bad > 500, "the changes make good files and bad ones");
 }
 
-int main(void) {
+int main(void)
+{
     test_many_keys();
     test_depth();
     test_depth_edge();

@@ -1,7 +1,8 @@
 /* The YAML room: what it refuses, at which place and in whose words. */
 #include "yaml_trial.h"
 
-static void test_bytes(void) {
+static void test_bytes(void)
+{
     check_refused_bytes("a: 1\nb: x\0y\n", 12, "nul-character", 2, 5, "NUL character U+0000");
     check_refused("a: 1\nb: \x1b[2J\n", "control-character", 2, 4, "U+001B");
     check_refused("a: \x7f\n", "control-character", 1, 4, "U+007F");
@@ -29,7 +30,8 @@ static void test_bytes(void) {
     check_refused_bytes(binary, sizeof binary, "not-text", 0, 0, "not a text file");
 }
 
-static void test_refused(void) {
+static void test_refused(void)
+{
     check_refused("a: 1\nb: &x 2\n", "anchor", 2, 4, "anchor");
     check_refused("a: 1\nb: *x\n", "alias", 2, 4, "alias");
     check_refused("a: *important*\n", "alias", 1, 4, "quotes");
@@ -41,6 +43,8 @@ static void test_refused(void) {
     check_refused("a: !o!x 1\n", "tag", 1, 4, "tag");
     check_refused("%YAML 1.1\n---\na: 1\n", "directive", 1, 1, "directive");
     check_refused("%TAG ! tag:x,2000:\n---\na: 1\n", "directive", 1, 1, "directive");
+    check_refused("# x\n%TAG !a! tag", "directive", 2, 1, "directive");
+    check_refused("%YAML 1.1\na: 1\n", "directive", 1, 1, "directive");
     check_refused("%OWN\n---\na: 1\n", "directive", 1, 1, "directive");
     check_refused("%YAML 3.0\n---\na: 1\n", "directive", 1, 1, "directive");
     check_refused("a: 1\n---\nb: 2\n", "second-document", 2, 1, "one");
@@ -66,7 +70,8 @@ static void test_refused(void) {
     end(&second);
 }
 
-static void test_repeated_keys(void) {
+static void test_repeated_keys(void)
+{
     struct trial trial = read_text("limit: 1\nb:\n  x: 1\n  'x': 2\nlimit: 3\nc: {y: 1, y: 2}\n"
                                    "limit: 4\n");
     const struct problem *items = trial.problems.items;
@@ -87,7 +92,8 @@ static void test_repeated_keys(void) {
     end(&trial);
 }
 
-static void test_cap(void) {
+static void test_cap(void)
+{
     char text[4096];
     for (int count = 20; count <= 60; count += 20) {
         size_t length = 0;
@@ -111,7 +117,8 @@ static void test_cap(void) {
     end(&bomb);
 }
 
-static void test_syntax(void) {
+static void test_syntax(void)
+{
     check_refused("a:\n\tb: 1\n", "tab", 2, 1, "a tab cannot indent; use spaces");
     check_refused("a:\n  b: 1\n\tc: 2\n", "tab", 3, 1, "use spaces");
     check_refused("a:\n  b: 1\n  \tc: 2\n", "tab", 3, 3, "use spaces");
@@ -125,6 +132,8 @@ static void test_syntax(void) {
     check_refused("b: 1\na: 'x\n", "quote-not-closed", 2, 4, "never closed");
     check_refused("a: \"x\nb: \"bar\"\n", "quote-not-closed", 1, 4, "lines later");
     check_refused("a: [1, 2\n", "bracket-not-closed", 1, 4, "never closed");
+    check_refused("a: [1, 2", "bracket-not-closed", 1, 4, "never closed");
+    check_refused("a: 1\nb", "colon-missing", 2, 1, "a key and a colon");
     check_refused("a: [1, {b: 2,\n", "bracket-not-closed", 1, 8, "never closed");
     check_refused("a: [1, 2\nb: 3\n", "bracket-not-closed", 2, 2, "comma");
     check_refused("a: {x: 1\nb: 3\n", "bracket-not-closed", 2, 2, "comma");
@@ -152,7 +161,8 @@ static void test_syntax(void) {
 }
 
 /* A mistake of syntax ends the reading; what was told before it stays. */
-static void test_several(void) {
+static void test_several(void)
+{
     struct trial trial = read_text("a: 1\na: 2\nb: &x 3\nc: [1, 2\n");
     if (CHECK(trial.problems.count == 3 && !trial.source, "three mistakes of three kinds")) {
         CHECK_TEXT(trial.problems.items[0].code, "duplicate-key", "in the order of the file");
@@ -163,7 +173,8 @@ static void test_several(void) {
     end(&trial);
 }
 
-int main(void) {
+int main(void)
+{
     test_bytes();
     test_refused();
     test_repeated_keys();
