@@ -135,7 +135,7 @@ static bool are_parts(const struct part_number *first, const struct unit_reading
         return false;
     if (first->run != 0 || first->value != floor(first->value))
         return false;
-    return rest->value >= 0 && rest->value < large->factor && rest->unit &&
+    return rest->value >= 0 && number_compare(rest->value, large->factor) < 0 && rest->unit &&
            rest->unit->factor < large->factor;
 }
 
