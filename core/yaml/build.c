@@ -9,7 +9,8 @@
 /* A collection whose end has not come yet. */
 struct open_node {
     struct node *node;
-    size_t first; /* its items wait on the stack from here */
+    size_t first;   /* its items wait on the stack from here */
+    bool is_in_key; /* is it, or what it stands in, the key of a mapping? */
 };
 
 struct builder {
@@ -145,7 +146,9 @@ static bool add_alias(struct builder *builder, const yaml_event_t *event)
 
 static bool begin_collection(struct builder *builder, enum node_type type, yaml_mark_t mark)
 {
-    if (is_key_next(builder))
+    bool is_inner = builder->depth > 0 && builder->open[builder->depth - 1].is_in_key;
+    bool is_key = is_key_next(builder);
+    if (is_key && !is_inner)
         complain(builder->reading, "key-not-text", mark_place(builder, mark), "title: Clear width",
                  "a key is text, not a list or a mapping");
     if (builder->depth == YAML_DEPTH) {
@@ -156,7 +159,7 @@ static bool begin_collection(struct builder *builder, enum node_type type, yaml_
     struct node *node = add_node(builder, type, mark, 0);
     if (!node)
         return false;
-    builder->open[builder->depth++] = (struct open_node){node, builder->count};
+    builder->open[builder->depth++] = (struct open_node){node, builder->count, is_key || is_inner};
     return true;
 }
 

@@ -51,6 +51,7 @@ static void test_refused(void)
     check_refused("a: 1\n...\n# x\n---\nb: 2\n", "second-document", 4, 1, "one");
     check_refused("a: 1\n...\nb: 2\n", "second-document", 3, 1, "one");
     check_refused("? [a, b]\n: 1\n", "key-not-text", 1, 3, "not a list");
+    check_refused("{{{a: 1}: 2}: 3}: 4\n", "key-not-text", 1, 1, "not a list");
     check_refused("{a: 1}: 2\n", "key-not-text", 1, 1, "not a list");
     check_refused("? |\n  two\n  lines\n: 1\n", "key-not-text", 1, 3, "one line");
     check_refused("\"a\\nb\": 1\n", "key-not-text", 1, 1, "one line");
