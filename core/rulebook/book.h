@@ -20,18 +20,44 @@ struct declaration {
     enum stricter stricter;
     const char *says;
     bool given_above; /* no number of its own: a book above must give one */
+    const char *cite; /* where the value itself is asked for, or NULL: see its entries */
     struct place place;
+};
+
+/* What an entry says, and where the text of it stands. */
+struct said {
+    const char *text; /* "40 psf", as in the file; NULL: unreadable, told */
+    struct place place;
+    struct amount is; /* AMOUNT_NONE until it was read by its declaration */
+};
+
+/* A number that holds up to an elevation, that elevation included. */
+struct band {
+    struct quantity up_to; /* a length */
+    struct said said;
 };
 
 /* One number of the law. */
 struct entry {
-    struct date from;    /* of a model code's edition: the year 0 */
+    struct date from; /* of a model code's edition: the year 0 */
+    struct date
+        repealed;        /* its own end, if it has one: that day it no longer holds; year 0: none */
     bool is_repeal;      /* from that day on there is none */
     const char *edition; /* the edition it was written for, or NULL */
-    struct amount is;
+    struct said said;    /* without bands */
+    struct band *bands;  /* by elevation, lowest first; or NULL */
+    size_t band_count;
     const char *cite;
     struct place place;
 };
+
+/* Reads what an entry says as its declaration wants it: "18 in", "0.33" or "33 %", "yes", a word
+ * (the declaration's own text). False: *fault says why. A declaration whose kind was not readable
+ * (AMOUNT_NONE) takes anything and gives AMOUNT_NONE. */
+bool declaration_read_amount(struct amount *out, const struct declaration *declaration,
+                             const char *text, struct quantity_fault *fault);
+/* How an amount of it is written, for an error: "18 in", "yes". */
+const char *declaration_example(const struct declaration *declaration);
 
 struct book_value {
     const char *name;
@@ -59,6 +85,7 @@ struct adoption {
     const char *edition; /* NULL: the book has none */
     struct date from;
     struct date repealed; /* year 0: never */
+    const char *cite;     /* or NULL */
     struct place place;
 };
 
@@ -78,6 +105,12 @@ struct waiver {
     struct place place;
 };
 
+/* A file of a book as it was read, so that a later mistake can show its line. */
+struct book_text {
+    const char *path, *bytes;
+    size_t length;
+};
+
 struct book {
     const char *name, *title, *maintained_by, *scope;
     enum book_role role;
@@ -95,6 +128,8 @@ struct book {
     size_t rule_count;
     struct waiver *waivers;
     size_t waiver_count;
+    struct book_text *texts;
+    size_t text_count;
     struct place place; /* book.yaml */
 };
 
@@ -104,7 +139,18 @@ enum value_state {
     VALUE_IN_FORCE,
     VALUE_NOT_IN_FORCE, /* declared, but no entry holds on that day: reading it makes a finding open
                          */
-    VALUE_RIVALS        /* two books give one and neither adopts the other: a problem was told */
+    VALUE_RIVALS        /* undecided, a problem was told: two books give one and neither adopts the
+                           other, or the one that counts was written for another edition */
+};
+
+/* One act in the history of a rule or a value that is in force on the day: "adopts", "adds",
+ * "amends", "deletes", "restores", "replaces". */
+struct act {
+    const char *verb;
+    const struct book *book;
+    const char *cite; /* or NULL */
+    struct date from; /* year 0: since ever */
+    struct place place;
 };
 
 struct value {
@@ -112,20 +158,12 @@ struct value {
     const struct declaration *declaration;
     const struct book *declared_by;
     enum value_state state;
-    struct amount is;
-    const struct book *book; /* that gives it */
-    const char *edition;     /* of that book as adopted, or NULL */
-    const struct entry *entry;
-};
-
-/* One act in a rule's history that is in force on the day: "adopts", "deletes", "restores",
- * "replaces", "adds". */
-struct act {
-    const char *verb;
-    const struct book *book;
-    const char *cite; /* or NULL */
-    struct date from;
-    struct place place;
+    struct amount is;          /* AMOUNT_NONE where the entry has bands: ask value_at_elevation */
+    const struct book *book;   /* that gives it */
+    const char *edition;       /* of that book as adopted, or NULL */
+    const struct entry *entry; /* a copy whose amounts are read */
+    struct act *acts;          /* "adds" by the book that declares it, "amends"; by date */
+    size_t act_count;
 };
 
 struct rule {
@@ -135,8 +173,8 @@ struct rule {
     const char *edition;        /* of that book as adopted, or NULL */
     const struct book *text_by; /* whose text is in force */
     bool holds;                 /* false: deleted and not restored */
-    struct act *acts;
-    size_t act_count, act_capacity;
+    struct act *acts;           /* by date */
+    size_t act_count;
 };
 
 struct book_in_force {
@@ -158,12 +196,17 @@ struct rulebook {
     struct index value_index;
     struct rule *rules; /* by book (lowest first), then id; deleted ones included */
     size_t rule_count;
-    const struct waiver **waivers;
+    struct index rule_index;
+    const struct waiver **waivers; /* of authorities, expired ones too; by book, then as written */
     size_t waiver_count;
 };
 
 const struct value *rulebook_find_value(const struct rulebook *rulebook, const char *name);
 const struct rule *rulebook_find_rule(const struct rulebook *rulebook, const char *id);
+
+/* What a value in force is at an elevation (a length). Without bands that is `value->is`. NULL:
+ * above the highest band, so not in force there; or not in force at all. */
+const struct amount *value_at_elevation(const struct value *value, struct quantity elevation);
 
 /* How the resolution asks for a book that is adopted; `context` is the shelf's. NULL: there is
  * none, or it could not be read (a problem was told). */

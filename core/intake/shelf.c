@@ -1,0 +1,307 @@
+#include "intake.h"
+#include <limits.h>
+#include <stdlib.h>
+#include <string.h>
+#include "book_reading.h"
+#include "file.h"
+#include "text.h"
+
+/* A folder that was asked for, read once. */
+struct shelf_book {
+    const char *place; /* the real path of the folder, so that two ways to it are one */
+    struct book *book; /* NULL: not readable */
+};
+
+struct shelf {
+    const char *const *directories;
+    struct arena *arena;
+    struct shelf_book **books;
+    size_t book_count, book_capacity;
+    struct problems *told; /* what was found wrong in each, told again to whoever asks */
+    size_t told_capacity;
+};
+
+struct shelf *shelf_new(const char *const *directories)
+{
+    struct shelf *shelf = calloc(1, sizeof *shelf);
+    if (!shelf)
+        return NULL;
+    shelf->directories = directories;
+    shelf->arena = arena_new();
+    if (!shelf->arena) {
+        free(shelf);
+        return NULL;
+    }
+    return shelf;
+}
+
+void shelf_free(struct shelf *shelf)
+{
+    if (!shelf)
+        return;
+    arena_free(shelf->arena);
+    free(shelf);
+}
+
+/* ---- where books stand -------------------------------------------------------------------- */
+
+static bool is_book_folder(struct arena *arena, const char *directory)
+{
+    const char *path = path_join(arena, directory, "book.yaml");
+    return path && file_is_there(path);
+}
+
+/* Is a part of the path the folder's own: "codes/nec" → "nec". */
+static const char *last_part(const char *path)
+{
+    const char *slash = strrchr(path, '/');
+    return slash ? slash + 1 : path;
+}
+
+struct folders {
+    char **paths;
+    size_t count, capacity;
+};
+
+static bool add_folder(struct folders *folders, char *path, struct arena *arena)
+{
+    for (size_t i = 0; i < folders->count; i++)
+        if (strcmp(last_part(folders->paths[i]), last_part(path)) == 0)
+            return true; /* the first found stands */
+    char **paths = arena_grow(arena, folders->paths, folders->count, &folders->capacity,
+                              sizeof *folders->paths);
+    if (!paths)
+        return false;
+    folders->paths = paths;
+    paths[folders->count++] = path;
+    return true;
+}
+
+/* The books right in one directory, and what else may hold books. A directory that cannot be read
+ * holds none. */
+static bool add_folders_of(struct folders *folders, const char *directory, bool looks_deeper,
+                           struct arena *arena)
+{
+    char **names;
+    size_t count;
+    if (!file_list(&names, &count, directory, NULL, arena))
+        return !arena_is_short(arena);
+    for (size_t i = 0; i < count; i++) {
+        char *path = path_join(arena, directory, names[i]);
+        if (!path || (is_book_folder(arena, path) && !add_folder(folders, path, arena)))
+            return false;
+    }
+    for (size_t i = 0; i < count && looks_deeper; i++) {
+        char *path = path_join(arena, directory, names[i]);
+        if (!path)
+            return false;
+        if (!is_book_folder(arena, path) && !add_folders_of(folders, path, false, arena))
+            return false;
+    }
+    return true;
+}
+
+static int compare_folders(const void *a, const void *b)
+{
+    return strcmp(last_part(*(char *const *)a), last_part(*(char *const *)b));
+}
+
+bool shelf_list(char ***names, size_t *count, const struct shelf *shelf, struct arena *arena)
+{
+    struct folders folders = {0};
+    *names = NULL;
+    *count = 0;
+    for (size_t i = 0; shelf->directories && shelf->directories[i]; i++)
+        if (!add_folders_of(&folders, shelf->directories[i], true, arena))
+            return false;
+    if (folders.count > 0)
+        qsort(folders.paths, folders.count, sizeof *folders.paths, compare_folders);
+    *names = folders.paths;
+    *count = folders.count;
+    return true;
+}
+
+/* DIRECTORY/NAME, else DIRECTORY/(any)/NAME, of the first directory that has it. */
+static const char *find_folder(const struct shelf *shelf, const char *name)
+{
+    struct arena *arena = shelf->arena;
+    for (size_t i = 0; shelf->directories && shelf->directories[i]; i++) {
+        char **parts;
+        size_t count;
+        const char *directory = shelf->directories[i];
+        const char *path = path_join(arena, directory, name);
+        if (path && is_book_folder(arena, path))
+            return path;
+        if (!file_list(&parts, &count, directory, NULL, arena))
+            continue;
+        for (size_t j = 0; j < count; j++) {
+            const char *part = path_join(arena, directory, parts[j]);
+            path = part && !is_book_folder(arena, part) ? path_join(arena, part, name) : NULL;
+            if (path && is_book_folder(arena, path))
+                return path;
+        }
+    }
+    return NULL;
+}
+
+/* ---- books asked for ---------------------------------------------------------------------- */
+
+static char *keep_text(struct arena *arena, const char *text)
+{
+    return text ? arena_copy(arena, text, strlen(text)) : NULL;
+}
+
+/* Problems outlive the shelf, so all of one is copied. */
+static void retell(struct problems *problems, const struct problem *told)
+{
+    struct arena *arena = problems->arena;
+    for (size_t i = 0; i < problems->count; i++) {
+        const struct problem *there = &problems->items[i];
+        if (strcmp(there->code, told->code) == 0 && strcmp(there->message, told->message) == 0 &&
+            there->place.line == told->place.line && there->place.column == told->place.column &&
+            there->place.file && told->place.file &&
+            strcmp(there->place.file, told->place.file) == 0)
+            return;
+    }
+    struct place place = told->place, other = told->other;
+    place.file = keep_text(arena, place.file);
+    other.file = keep_text(arena, other.file);
+    struct problem *problem =
+        problems_add(problems, told->weight, told->code, place, "%s", told->message);
+    if (!problem)
+        return;
+    problem->other = other;
+    problem->example = keep_text(arena, told->example);
+    problem->excerpt = keep_text(arena, told->excerpt);
+}
+
+static size_t find_read(const struct shelf *shelf, const char *real)
+{
+    for (size_t i = 0; i < shelf->book_count; i++)
+        if (strcmp(shelf->books[i]->place, real) == 0)
+            return i;
+    return shelf->book_count;
+}
+
+/* Reads a folder that was not read yet; its number is then the last one. */
+static bool read_folder(struct shelf *shelf, const char *directory, const char *real)
+{
+    struct arena *arena = shelf->arena;
+    struct shelf_book **books =
+        arena_grow(arena, shelf->books, shelf->book_count, &shelf->book_capacity, sizeof *books);
+    struct problems *told =
+        arena_grow(arena, shelf->told, shelf->book_count, &shelf->told_capacity, sizeof *told);
+    struct shelf_book *book = arena_take(arena, sizeof *book);
+    if (books)
+        shelf->books = books;
+    if (told)
+        shelf->told = told;
+    if (!books || !told || !book)
+        return false;
+    book->place = keep_text(arena, real);
+    if (!book->place)
+        return false;
+    told[shelf->book_count] = (struct problems){.arena = arena};
+    book_read(&book->book, directory, arena, &told[shelf->book_count]);
+    books[shelf->book_count++] = book;
+    return true;
+}
+
+static const struct book *tell_memory(struct problems *problems, struct place asked_at)
+{
+    problems_add(problems, PROBLEM_MEMORY, "memory", asked_at, "there is no memory for the book");
+    return NULL;
+}
+
+static const struct book *open_folder(struct shelf *shelf, const char *directory,
+                                      struct place asked_at, struct problems *problems)
+{
+    char real[PATH_MAX];
+    if (!realpath(directory, real))
+        return tell_memory(problems, asked_at); /* it was there a moment ago */
+    size_t at = find_read(shelf, real);
+    if (at == shelf->book_count && !read_folder(shelf, directory, real))
+        return tell_memory(problems, asked_at);
+    for (size_t i = 0; i < shelf->told[at].count; i++)
+        retell(problems, &shelf->told[at].items[i]);
+    if (arena_is_short(shelf->arena))
+        return tell_memory(problems, asked_at);
+    return shelf->books[at]->book;
+}
+
+/* The line at a place in one of the books read so far, or NULL. */
+static char *find_line(const struct shelf *shelf, struct place place, struct arena *arena)
+{
+    for (size_t i = 0; place.file && i < shelf->book_count; i++) {
+        const struct book *book = shelf->books[i]->book;
+        for (size_t j = 0; book && j < book->text_count; j++) {
+            const struct book_text *text = &book->texts[j];
+            struct source source = {text->path, text->bytes, text->length, NULL};
+            if (strcmp(text->path, place.file) == 0)
+                return source_line(&source, place.line, arena);
+        }
+    }
+    return NULL;
+}
+
+static const struct book *tell_unknown(struct shelf *shelf, const char *name, struct place asked_at,
+                                       struct problems *problems)
+{
+    char **paths;
+    size_t count;
+    const char *near = NULL;
+    struct place place = {keep_text(problems->arena, asked_at.file), asked_at.line,
+                          asked_at.column};
+    if (shelf_list(&paths, &count, shelf, shelf->arena)) {
+        const char **names = arena_take(shelf->arena, (count + 1) * sizeof *names);
+        for (size_t i = 0; names && i < count; i++)
+            names[i] = last_part(paths[i]);
+        near = names ? text_find_near(name, names, count) : NULL;
+    }
+    struct problem *problem =
+        problems_add(problems, PROBLEM_INPUT, "book-unknown", place, "there is no book %.80s%s%s%s",
+                     name, near ? "; did you mean " : "", near ? near : "", near ? "?" : "");
+    if (problem)
+        problem->excerpt = find_line(shelf, asked_at, problems->arena);
+    return NULL;
+}
+
+/* A path without the slashes at its end. */
+static const char *trim_path(struct arena *arena, const char *path)
+{
+    size_t length = strlen(path);
+    while (length > 1 && path[length - 1] == '/')
+        length--;
+    return arena_copy(arena, path, length);
+}
+
+static const struct book *find_by_path(struct shelf *shelf, const char *path, struct place asked_at,
+                                       struct problems *problems)
+{
+    const char *directory = trim_path(shelf->arena, path);
+    if (!directory)
+        return tell_memory(problems, asked_at);
+    if (is_book_folder(shelf->arena, directory))
+        return open_folder(shelf, directory, asked_at, problems);
+    problems_add(problems, PROBLEM_INPUT, "book-unknown", asked_at,
+                 "there is no book.yaml in the folder %.200s", path);
+    return NULL;
+}
+
+const struct book *shelf_find(void *context, const char *name, struct place asked_at,
+                              struct problems *problems)
+{
+    struct shelf *shelf = context;
+    if (strchr(name, '/'))
+        return find_by_path(shelf, name, asked_at, problems);
+    /* One that was read from a path of its own goes before what lies in the directories. */
+    for (size_t i = 0; i < shelf->book_count; i++) {
+        const struct book *book = shelf->books[i]->book;
+        if (book && strcmp(book->name, name) == 0)
+            return open_folder(shelf, book->directory, asked_at, problems);
+    }
+    const char *directory = is_plain_name(name) ? find_folder(shelf, name) : NULL;
+    if (directory)
+        return open_folder(shelf, directory, asked_at, problems);
+    return tell_unknown(shelf, name, asked_at, problems);
+}

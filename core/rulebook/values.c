@@ -1,0 +1,346 @@
+#include "resolving.h"
+#include <stdlib.h>
+#include <string.h>
+
+/* One book's part in a value. */
+struct giver {
+    size_t book;
+    const struct book_value *given;
+    struct entry *live; /* a copy whose amounts are read, or NULL */
+    bool is_stale;      /* written for another edition than the one in force */
+};
+
+/* All that the stack says of one name. */
+struct series {
+    const char *name;
+    const struct book_value *declared; /* NULL: nobody declares it */
+    size_t declared_by;
+    struct giver *givers; /* lowest book first */
+    size_t giver_count, giver_capacity;
+};
+
+struct all_series {
+    struct series **items;
+    size_t count, capacity;
+    struct index index;
+    const char **names; /* of those declared */
+    size_t name_count;
+};
+
+static struct series *series_named(struct resolving *resolving, struct all_series *all,
+                                   const char *name)
+{
+    struct series *series = index_find(&all->index, name);
+    if (series)
+        return series;
+    struct series **items = arena_grow(resolving->arena, all->items, all->count, &all->capacity,
+                                       sizeof(struct series *));
+    series = arena_take(resolving->arena, sizeof *series);
+    if (!items || !series || !index_add(&all->index, name, series))
+        return NULL;
+    series->name = name;
+    all->items = items;
+    items[all->count++] = series;
+    return series;
+}
+
+static bool add_giver(struct resolving *resolving, struct all_series *all, size_t book,
+                      const struct book_value *given)
+{
+    struct series *series = series_named(resolving, all, given->name);
+    struct giver *givers = NULL;
+    if (series)
+        givers = arena_grow(resolving->arena, series->givers, series->giver_count,
+                            &series->giver_capacity, sizeof *givers);
+    if (!givers)
+        return false;
+    series->givers = givers;
+    givers[series->giver_count++] = (struct giver){.book = book, .given = given};
+    if (given->declaration && series->declared) {
+        tell_both(resolving, "value-declared-twice", given->declaration->place,
+                  series->declared->declaration->place, NULL,
+                  "the value %s is declared by %s already; give a list of entries to amend it",
+                  given->name, resolving->books[series->declared_by].book->name);
+    } else if (given->declaration) {
+        series->declared = given;
+        series->declared_by = book;
+    }
+    return true;
+}
+
+static int compare_series(const void *a, const void *b)
+{
+    return strcmp((*(struct series *const *)a)->name, (*(struct series *const *)b)->name);
+}
+
+/* Puts together what the books say, in byte order of the names. */
+static bool collect(struct resolving *resolving, struct all_series *all)
+{
+    *all = (struct all_series){.index = {.arena = resolving->arena}};
+    for (size_t i = 0; i < resolving->book_count; i++) {
+        const struct book *book = resolving->books[i].book;
+        for (size_t j = 0; j < book->value_count; j++)
+            if (!add_giver(resolving, all, i, &book->values[j]))
+                return false;
+    }
+    all->names = arena_take(resolving->arena, (all->count + 1) * sizeof *all->names);
+    if (!all->names)
+        return false;
+    if (all->count > 0)
+        qsort(all->items, all->count, sizeof(struct series *), compare_series);
+    for (size_t i = 0; i < all->count; i++)
+        if (all->items[i]->declared)
+            all->names[all->name_count++] = all->items[i]->name;
+    return true;
+}
+
+/* Is it declared by a book that is adopted on other days? */
+static bool is_declared_dormant(struct resolving *resolving, const char *name)
+{
+    seek_dormant(resolving);
+    for (size_t i = 0; i < resolving->dormant_count; i++)
+        for (size_t j = 0; j < resolving->dormant[i]->value_count; j++) {
+            const struct book_value *value = &resolving->dormant[i]->values[j];
+            if (value->declaration && strcmp(value->name, name) == 0)
+                return true;
+        }
+    return false;
+}
+
+static void tell_undeclared(struct resolving *resolving, const struct all_series *all,
+                            const struct series *series)
+{
+    if (is_declared_dormant(resolving, series->name))
+        return;
+    const char *hint = near_hint(resolving, series->name, all->names, all->name_count);
+    for (size_t i = 0; i < series->giver_count; i++) {
+        const char *example =
+            arena_format(resolving->arena,
+                         "%s: {kind: length, stricter: larger, says: what it is, entries: [{from: "
+                         "2023-01-01, is: 18 in, cite: \"Town Code 14-07\"}]}",
+                         series->name);
+        tell(resolving, "value-unknown", series->givers[i].given->place, *hint ? NULL : example,
+             "no book of the stack declares a value %s%s", series->name, hint);
+    }
+}
+
+/* Reads what a book above says, now that its kind is known. */
+static void read_said(struct resolving *resolving, const struct declaration *declaration,
+                      struct said *said)
+{
+    struct quantity_fault fault;
+    if (!said->text || declaration_read_amount(&said->is, declaration, said->text, &fault))
+        return;
+    struct place place = said->place;
+    const char *example =
+        arena_format(resolving->arena, "is: %s", declaration_example(declaration));
+    tell_both(resolving, fault.code, place, declaration->place, example, "the value %s: %s",
+              declaration->name, fault.message);
+}
+
+static struct entry *read_entry(struct resolving *resolving, const struct declaration *declaration,
+                                const struct entry *entry)
+{
+    struct entry *copy = arena_take(resolving->arena, sizeof *copy);
+    if (!copy)
+        return NULL;
+    *copy = *entry;
+    read_said(resolving, declaration, &copy->said);
+    if (entry->bands) {
+        copy->bands = arena_take(resolving->arena, entry->band_count * sizeof *copy->bands);
+        if (!copy->bands)
+            return NULL;
+        memcpy(copy->bands, entry->bands, entry->band_count * sizeof *copy->bands);
+    }
+    for (size_t i = 0; i < entry->band_count; i++)
+        read_said(resolving, declaration, &copy->bands[i].said);
+    return copy;
+}
+
+static bool is_own(const struct series *series, const struct giver *giver)
+{
+    return giver->given == series->declared;
+}
+
+/* May this entry be the one that counts on the day, and is it later than the best so far? */
+static bool is_better(const struct resolving *resolving, const struct series *series,
+                      const struct giver *giver, const struct entry *entry,
+                      const struct entry *best)
+{
+    const char *adopted = resolving->books[giver->book].edition;
+    if (is_own(series, giver) && entry->edition && !is_same_name(entry->edition, adopted))
+        return false;
+    return has_begun(entry->from, resolving->rulebook->on) &&
+           (!best || date_compare(entry->from, best->from) >= 0);
+}
+
+/* Finds what one book says on the day, and tells every entry of it that cannot be. */
+static bool choose_live(struct resolving *resolving, const struct series *series,
+                        struct giver *giver)
+{
+    const struct declaration *declaration = series->declared->declaration;
+    struct entry *best = NULL;
+    enum edition_fit best_fit = EDITION_FITS;
+    struct edition_question question = {
+        .is_needed = !declaration->given_above,
+        .what = arena_format(resolving->arena, "the value %s", series->name)};
+    for (size_t i = 0; i < giver->given->count; i++) {
+        struct entry *entry = read_entry(resolving, declaration, &giver->given->entries[i]);
+        if (!entry || !question.what)
+            return false;
+        enum edition_fit fit = EDITION_FITS;
+        question.edition = entry->edition;
+        question.place = entry->place;
+        if (!is_own(series, giver) && !entry->is_repeal)
+            fit = judge_edition(resolving, series->declared_by, &question);
+        if (is_better(resolving, series, giver, entry, best)) {
+            best = entry;
+            best_fit = fit;
+        }
+    }
+    if (!best || best->is_repeal || has_ended(best->repealed, resolving->rulebook->on))
+        return true;
+    giver->live = best;
+    giver->is_stale = best_fit != EDITION_FITS;
+    question.edition = best->edition;
+    question.place = best->place;
+    if (best_fit == EDITION_OTHER)
+        tell_stale(resolving, series->declared_by, &question);
+    return true;
+}
+
+/* The live ones that `above` (NO_BOOK: anyone) sees below it, as givers and as books. */
+static size_t list_live(const struct resolving *resolving, const struct series *series,
+                        size_t above, size_t *givers, size_t *books)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < series->giver_count; i++) {
+        const struct giver *giver = &series->givers[i];
+        if (!giver->live || (above != NO_BOOK && !does_reach(resolving, above, giver->book)))
+            continue;
+        givers[count] = i;
+        books[count++] = giver->book;
+    }
+    return count;
+}
+
+/* A company may not loosen: then what stands below stands on. */
+static void hold_company(struct resolving *resolving, struct series *series, struct giver *giver,
+                         size_t *givers, size_t *books)
+{
+    static const char *const words[] = {[STRICTER_NEITHER] =
+                                            "as it is, since neither side of it is stricter",
+                                        [STRICTER_LARGER] = "or larger",
+                                        [STRICTER_SMALLER] = "or smaller"};
+    const struct declaration *declaration = series->declared->declaration;
+    size_t count = list_live(resolving, series, giver->book, givers, books);
+    size_t winner = find_winner(resolving, books, count);
+    for (size_t i = 0; i < count && giver->live; i++) {
+        const struct giver *below = &series->givers[givers[i]];
+        if ((winner != NO_BOOK && winner != i) || below->is_stale ||
+            !is_looser(declaration, giver->live, below->live))
+            continue;
+        const char *text = below->live->said.text ? below->live->said.text : "its bands";
+        const char *example = arena_format(resolving->arena, "%s: %s, %s", series->name, text,
+                                           words[declaration->stricter]);
+        tell_both(resolving, "company-loosens", giver->live->place, below->live->place, example,
+                  "%s is a company's book and may only tighten, so %s of %s (%s) stands",
+                  resolving->books[giver->book].book->name, series->name,
+                  resolving->books[below->book].book->name, text);
+        giver->live = NULL;
+    }
+}
+
+static void tell_rivals(struct resolving *resolving, const struct series *series,
+                        const size_t *givers, const size_t *books, size_t count)
+{
+    size_t first, second;
+    find_rivals(resolving, books, count, &first, &second);
+    const struct giver *a = &series->givers[givers[first]], *b = &series->givers[givers[second]];
+    tell_both(resolving, "rivals", b->live->place, a->live->place, NULL,
+              "%s and %s both give the value %s and neither adopts the other; a book that adopts "
+              "both must decide",
+              resolving->books[a->book].book->name, resolving->books[b->book].book->name,
+              series->name);
+}
+
+/* The value's history: what every book says that is live on the day. */
+static bool add_acts(struct resolving *resolving, const struct series *series, struct value *value)
+{
+    value->acts = arena_take(resolving->arena, (series->giver_count + 1) * sizeof *value->acts);
+    if (!value->acts)
+        return false;
+    for (size_t i = 0; i < series->giver_count; i++) {
+        const struct giver *giver = &series->givers[i];
+        if (!giver->live || giver->is_stale)
+            continue;
+        value->acts[value->act_count++] = (struct act){
+            is_own(series, giver) ? "adds" : "amends", resolving->books[giver->book].book,
+            giver->live->cite, giver->live->from, giver->live->place};
+    }
+    sort_acts(value->acts, value->act_count);
+    return true;
+}
+
+static void set_winner(const struct resolving *resolving, const struct giver *giver,
+                       struct value *value)
+{
+    value->state = giver->is_stale ? VALUE_RIVALS : VALUE_IN_FORCE;
+    value->entry = giver->live;
+    value->is = giver->live->said.is;
+    value->book = resolving->books[giver->book].book;
+    value->edition = resolving->books[giver->book].edition;
+    /* What could not be read is as good as none; the problem was told. */
+    if (!giver->live->bands && value->is.type == AMOUNT_NONE)
+        value->state = VALUE_RIVALS;
+}
+
+static bool resolve_series(struct resolving *resolving, struct series *series, struct value *value)
+{
+    size_t *givers = arena_take(resolving->arena, series->giver_count * sizeof *givers);
+    size_t *books = arena_take(resolving->arena, series->giver_count * sizeof *books);
+    if (!givers || !books)
+        return false;
+    *value = (struct value){.name = series->name,
+                            .declaration = series->declared->declaration,
+                            .declared_by = resolving->books[series->declared_by].book,
+                            .state = VALUE_NOT_IN_FORCE};
+    for (size_t i = 0; i < series->giver_count; i++) {
+        struct giver *giver = &series->givers[i];
+        if (!choose_live(resolving, series, giver))
+            return false;
+        if (giver->live && resolving->books[giver->book].book->role == ROLE_COMPANY)
+            hold_company(resolving, series, giver, givers, books);
+    }
+    size_t count = list_live(resolving, series, NO_BOOK, givers, books);
+    size_t winner = find_winner(resolving, books, count);
+    if (winner != NO_BOOK) {
+        set_winner(resolving, &series->givers[givers[winner]], value);
+    } else if (count > 0) {
+        value->state = VALUE_RIVALS;
+        tell_rivals(resolving, series, givers, books, count);
+    }
+    return add_acts(resolving, series, value);
+}
+
+bool resolve_values(struct resolving *resolving)
+{
+    struct rulebook *rulebook = resolving->rulebook;
+    struct all_series all;
+    if (!collect(resolving, &all))
+        return false;
+    rulebook->values = arena_take(resolving->arena, (all.count + 1) * sizeof *rulebook->values);
+    if (!rulebook->values)
+        return false;
+    for (size_t i = 0; i < all.count; i++) {
+        struct value *value = &rulebook->values[rulebook->value_count];
+        if (!all.items[i]->declared)
+            tell_undeclared(resolving, &all, all.items[i]);
+        else if (!resolve_series(resolving, all.items[i], value) ||
+                 !index_add(&rulebook->value_index, value->name, value))
+            return false;
+        else
+            rulebook->value_count++;
+    }
+    return true;
+}
