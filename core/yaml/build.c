@@ -54,8 +54,8 @@ static struct node *add_node(struct builder *builder, enum node_type type, yaml_
 {
     struct place place = mark_place(builder, mark);
     if (builder->nodes == YAML_NODES) {
-        complain(builder->reading, "too-many-nodes", place, NULL,
-                 "the file holds more than %d values", YAML_NODES);
+        tell_mistake(builder->reading, "too-many-nodes", place, NULL,
+                     "the file holds more than %d values", YAML_NODES);
         return NULL;
     }
     struct node *node = arena_take(builder->reading->arena, sizeof *node + extra);
@@ -83,21 +83,22 @@ static void refuse_extras(struct builder *builder, yaml_mark_t mark, const yaml_
 {
     struct place place = mark_place(builder, mark);
     if (anchor)
-        complain(builder->reading, "anchor", place, "label: \"&1\"",
-                 "an anchor (&name) is not taken; write each value out, and put a text that begins "
-                 "with & in quotes");
+        tell_mistake(
+            builder->reading, "anchor", place, "label: \"&1\"",
+            "an anchor (&name) is not taken; write each value out, and put a text that begins "
+            "with & in quotes");
     if (tag)
-        complain(builder->reading, "tag", place, "label: \"!\"",
-                 "a tag (!name) is not taken; put a text that begins with ! in quotes");
+        tell_mistake(builder->reading, "tag", place, "label: \"!\"",
+                     "a tag (!name) is not taken; put a text that begins with ! in quotes");
 }
 
 static void check_escapes(struct builder *builder, const struct node *node)
 {
     struct bad_byte bad;
     if (bad_byte_find(&bad, node->text, node->length, 0))
-        complain(builder->reading, "control-character", node->place, NULL,
-                 "an escape in this text stands for a %s U+%04X, which cannot stand in it",
-                 bad_kind_words(bad.kind), bad.point);
+        tell_mistake(builder->reading, "control-character", node->place, NULL,
+                     "an escape in this text stands for a %s U+%04X, which cannot stand in it",
+                     bad_kind_words(bad.kind), bad.point);
 }
 
 static bool add_scalar(struct builder *builder, const yaml_event_t *event)
@@ -107,8 +108,8 @@ static bool add_scalar(struct builder *builder, const yaml_event_t *event)
     yaml_scalar_style_t style = event->data.scalar.style;
     bool is_key = length <= YAML_SCALAR && is_key_next(builder);
     if (length > YAML_SCALAR) {
-        complain(builder->reading, "text-too-long", mark_place(builder, event->start_mark), NULL,
-                 "a text has at most 64 KiB");
+        tell_mistake(builder->reading, "text-too-long", mark_place(builder, event->start_mark),
+                     NULL, "a text has at most 64 KiB");
         length = 0;
     }
     struct node *node = add_node(builder, NODE_SCALAR, event->start_mark, length + 1);
@@ -134,9 +135,10 @@ static bool add_scalar(struct builder *builder, const yaml_event_t *event)
 
 static bool add_alias(struct builder *builder, const yaml_event_t *event)
 {
-    complain(builder->reading, "alias", mark_place(builder, event->start_mark), "label: \"*1\"",
-             "an alias (*name) is not taken; write each value out, and put a text that begins with "
-             "* in quotes");
+    tell_mistake(
+        builder->reading, "alias", mark_place(builder, event->start_mark), "label: \"*1\"",
+        "an alias (*name) is not taken; write each value out, and put a text that begins with "
+        "* in quotes");
     /* A stand-in keeps keys and values in step. */
     struct node *node = add_node(builder, NODE_SCALAR, event->start_mark, 1);
     if (node)
@@ -149,11 +151,11 @@ static bool begin_collection(struct builder *builder, enum node_type type, yaml_
     bool is_inner = builder->depth > 0 && builder->open[builder->depth - 1].is_in_key;
     bool is_key = is_key_next(builder);
     if (is_key && !is_inner)
-        complain(builder->reading, "key-not-text", mark_place(builder, mark), "title: Clear width",
-                 "a key is text, not a list or a mapping");
+        tell_mistake(builder->reading, "key-not-text", mark_place(builder, mark),
+                     "title: Clear width", "a key is text, not a list or a mapping");
     if (builder->depth == YAML_DEPTH) {
-        complain(builder->reading, "too-deep", mark_place(builder, mark), NULL,
-                 "lists and mappings stand in each other more than %d deep here", YAML_DEPTH);
+        tell_mistake(builder->reading, "too-deep", mark_place(builder, mark), NULL,
+                     "lists and mappings stand in each other more than %d deep here", YAML_DEPTH);
         return false;
     }
     struct node *node = add_node(builder, type, mark, 0);
@@ -189,8 +191,8 @@ static bool begin_document(struct builder *builder, const yaml_event_t *event)
 {
     struct place place = mark_place(builder, event->start_mark);
     if (builder->document.line > 0) {
-        struct problem *problem = complain(builder->reading, "second-document", place, NULL,
-                                           "a second document begins here; a file holds one");
+        struct problem *problem = tell_mistake(builder->reading, "second-document", place, NULL,
+                                               "a second document begins here; a file holds one");
         complain_other(builder->reading, problem, builder->document);
         return false;
     }

@@ -12,17 +12,17 @@ enum {
 void key_check(struct reading *reading, const struct node *key, bool is_block)
 {
     if (is_block || memchr(key->text, '\n', key->length))
-        complain(reading, "key-not-text", key->place, "title: Clear width",
-                 "a key is one line of text");
+        tell_mistake(reading, "key-not-text", key->place, "title: Clear width",
+                     "a key is one line of text");
     else if (key->length == 0)
-        complain(reading, "key-missing", key->place, "title: Clear width",
-                 "there is no key before the colon");
+        tell_mistake(reading, "key-missing", key->place, "title: Clear width",
+                     "there is no key before the colon");
     else if (key->length > KEY_BYTES)
-        complain(reading, "key-too-long", key->place, NULL, "a key has at most %d bytes",
-                 KEY_BYTES);
+        tell_mistake(reading, "key-too-long", key->place, NULL, "a key has at most %d bytes",
+                     KEY_BYTES);
     else if (key->is_plain && strcmp(key->text, "<<") == 0)
-        complain(reading, "merge-key", key->place, NULL,
-                 "a merge key << is not taken; write the pairs out");
+        tell_mistake(reading, "merge-key", key->place, NULL,
+                     "a merge key << is not taken; write the pairs out");
 }
 
 static bool is_same(const struct node *a, const struct node *b)
@@ -78,9 +78,9 @@ static bool find_many(const struct node **firsts, struct node *const *items, siz
 static void tell_repeated(struct reading *reading, const struct node *key, const struct node *first)
 {
     size_t shown = text_cut(key->text, key->length, SHOWN_BYTES);
-    struct problem *problem = complain(reading, "duplicate-key", key->place, NULL,
-                                       "\"%.*s%s\" is given a second time here", (int)shown,
-                                       key->text, shown < key->length ? "…" : "");
+    struct problem *problem = tell_mistake(reading, "duplicate-key", key->place, NULL,
+                                           "\"%.*s%s\" is given a second time here", (int)shown,
+                                           key->text, shown < key->length ? "…" : "");
     complain_other(reading, problem, first->place);
     if (problem)
         reading->keys_repeated++;

@@ -10,8 +10,8 @@ static void close_complaints(struct reading *reading)
         reading->is_short = true;
 }
 
-struct problem *complain(struct reading *reading, const char *code, struct place place,
-                         const char *example, const char *format, ...)
+struct problem *tell_mistake(struct reading *reading, const char *code, struct place place,
+                             const char *example, const char *format, ...)
 {
     if (reading->is_full)
         return NULL;

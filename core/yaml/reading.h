@@ -17,8 +17,8 @@ struct reading {
 
 /* Adds a problem of weight PROBLEM_INPUT with its excerpt. After YAML_PROBLEMS of them the next one
  * becomes a closing problem, and all later ones are silent. NULL: not added. */
-struct problem *complain(struct reading *reading, const char *code, struct place place,
-                         const char *example, const char *format, ...)
+struct problem *tell_mistake(struct reading *reading, const char *code, struct place place,
+                             const char *example, const char *format, ...)
     __attribute__((format(printf, 5, 6)));
 /* The same, with a second place that belongs to it. */
 void complain_other(struct reading *reading, struct problem *problem, struct place other);

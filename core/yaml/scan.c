@@ -80,12 +80,12 @@ static void tell_bad_byte(struct reading *reading, const struct bad_byte *bad)
     };
     struct place place = offset_place(reading->source, bad->offset);
     if (bad->kind == BAD_UTF8)
-        complain(reading, codes[bad->kind], place, NULL,
-                 "the byte 0x%02X is not UTF-8; save the file as UTF-8", bad->point);
+        tell_mistake(reading, codes[bad->kind], place, NULL,
+                     "the byte 0x%02X is not UTF-8; save the file as UTF-8", bad->point);
     else
-        complain(reading, codes[bad->kind], place, NULL,
-                 "a %s U+%04X cannot stand in the file; remove it", bad_kind_words(bad->kind),
-                 bad->point);
+        tell_mistake(reading, codes[bad->kind], place, NULL,
+                     "a %s U+%04X cannot stand in the file; remove it", bad_kind_words(bad->kind),
+                     bad->point);
 }
 
 /* Two bytes to a character: by its mark, or because every other of the first bytes is NUL. */
@@ -112,7 +112,7 @@ static bool is_binary(const struct source *source)
 
 static bool refuse_whole(struct reading *reading, const char *code, const char *message)
 {
-    complain(reading, code, (struct place){NULL, 0, 0}, NULL, "%s", message);
+    tell_mistake(reading, code, (struct place){NULL, 0, 0}, NULL, "%s", message);
     return false;
 }
 

@@ -63,9 +63,9 @@ static const char *character_at(const struct stop *stop)
 
 void tell_directive(struct reading *reading, struct place place)
 {
-    complain(reading, "directive", place, NULL,
-             "a directive (a line that begins with %%) is not "
-             "taken; leave it out");
+    tell_mistake(reading, "directive", place, NULL,
+                 "a directive (a line that begins with %%) is not "
+                 "taken; leave it out");
 }
 
 /* A tab before the first word of the line, or at the stop itself. */
@@ -77,9 +77,9 @@ static bool tell_tab(const struct stop *stop)
     struct place place = stop->at;
     if (lead < stop->line.length && stop->line.bytes[lead] == '\t') {
         place.column = (unsigned)lead + 1;
-        complain(stop->reading, "tab", place, NULL, "a tab cannot indent; use spaces");
+        tell_mistake(stop->reading, "tab", place, NULL, "a tab cannot indent; use spaces");
     } else if (byte_at(stop) == '\t') {
-        complain(stop->reading, "tab", place, NULL, "a tab cannot stand here; use a space");
+        tell_mistake(stop->reading, "tab", place, NULL, "a tab cannot stand here; use a space");
     } else {
         return false;
     }
@@ -93,9 +93,9 @@ static bool tell_long_quote(const struct stop *stop)
     if (hint->quote.line == 0 || hint->quote.line == hint->quote_end.line ||
         hint->quote_end.line != stop->at.line)
         return false;
-    struct problem *problem =
-        complain(stop->reading, "quote-not-closed", hint->quote, NULL,
-                 "the quote that opens here ends only lines later; close it where the text ends");
+    struct problem *problem = tell_mistake(
+        stop->reading, "quote-not-closed", hint->quote, NULL,
+        "the quote that opens here ends only lines later; close it where the text ends");
     complain_other(stop->reading, problem, stop->at);
     return true;
 }
@@ -105,12 +105,13 @@ static bool tell_quote(const struct stop *stop)
     if (!stopped_in(stop, "quoted scalar"))
         return false;
     if (stopped_by(stop, "end of stream") || stopped_by(stop, "document indicator"))
-        complain(stop->reading, "quote-not-closed", stop->context, "cite: \"Town Code 14-07\"",
-                 "the quote that opens here is never closed");
+        tell_mistake(stop->reading, "quote-not-closed", stop->context, "cite: \"Town Code 14-07\"",
+                     "the quote that opens here is never closed");
     else
-        complain(stop->reading, "bad-escape", stop->at, "label: 'C:\\north'",
-                 "what follows the backslash has no meaning in double quotes; use single quotes or "
-                 "write \\\\");
+        tell_mistake(
+            stop->reading, "bad-escape", stop->at, "label: 'C:\\north'",
+            "what follows the backslash has no meaning in double quotes; use single quotes or "
+            "write \\\\");
     return true;
 }
 
@@ -127,13 +128,13 @@ static bool tell_bracket(const struct stop *stop)
     const char *example =
         bracket == '{' ? "{rule: irc/ridge, edition: 2021}" : "[modules, inverters]";
     if (is_at_end(stop)) {
-        complain(stop->reading, "bracket-not-closed", open, example,
-                 "the bracket that opens here is never closed");
+        tell_mistake(stop->reading, "bracket-not-closed", open, example,
+                     "the bracket that opens here is never closed");
         return true;
     }
     struct problem *problem =
-        complain(stop->reading, "bracket-not-closed", stop->at, example,
-                 "a comma is missing before this, or the bracket is not closed");
+        tell_mistake(stop->reading, "bracket-not-closed", stop->at, example,
+                     "a comma is missing before this, or the bracket is not closed");
     complain_other(stop->reading, problem, open);
     return true;
 }
@@ -152,8 +153,9 @@ enum { FARTHEST_COLON = 1024 };
 
 static bool tell_far_colon(const struct stop *stop, struct place key)
 {
-    complain(stop->reading, "key-too-long", key, PAIR,
-             "no colon follows within %d characters; a key is shorter than that", FARTHEST_COLON);
+    tell_mistake(stop->reading, "key-too-long", key, PAIR,
+                 "no colon follows within %d characters; a key is shorter than that",
+                 FARTHEST_COLON);
     return true;
 }
 
@@ -165,13 +167,13 @@ static bool tell_key(const struct stop *stop)
     if (!line_find(&line, stop->reading->source, stop->context.line))
         line = stop->line;
     if (has_tight_colon(line))
-        complain(stop->reading, "space-missing", stop->context, PAIR,
-                 "a space is missing after the colon");
+        tell_mistake(stop->reading, "space-missing", stop->context, PAIR,
+                     "a space is missing after the colon");
     else if (line.length > FARTHEST_COLON)
         return tell_far_colon(stop, stop->context);
     else
-        complain(stop->reading, "colon-missing", stop->context, PAIR,
-                 "a key and a colon are expected here");
+        tell_mistake(stop->reading, "colon-missing", stop->context, PAIR,
+                     "a key and a colon are expected here");
     return true;
 }
 
@@ -186,8 +188,8 @@ static bool tell_value(const struct stop *stop)
     for (size_t i = 0; !is_at_end(stop) && i + 1 < before; i++)
         has_colon = has_colon || (bytes[i] == ':' && bytes[i + 1] == ' ');
     if (has_colon) {
-        complain(stop->reading, "colon-in-text", stop->at, "title: \"Ridge: clear width\"",
-                 "a second colon stands on this line; put a text that holds one in quotes");
+        tell_mistake(stop->reading, "colon-in-text", stop->at, "title: \"Ridge: clear width\"",
+                     "a second colon stands on this line; put a text that holds one in quotes");
         return true;
     }
     struct place place = {NULL, stop->at.line, 1};
@@ -195,9 +197,10 @@ static bool tell_value(const struct stop *stop)
         place.column++;
     if (stop->at.column - place.column > FARTHEST_COLON)
         return tell_far_colon(stop, place);
-    complain(stop->reading, "bad-indentation", place, NULL,
-             "this pair stands further in than the line above lets it; pairs of one mapping begin "
-             "in one column");
+    tell_mistake(
+        stop->reading, "bad-indentation", place, NULL,
+        "this pair stands further in than the line above lets it; pairs of one mapping begin "
+        "in one column");
     return true;
 }
 
@@ -209,21 +212,22 @@ static bool tell_block(const struct stop *stop)
         return false;
     struct problem *problem;
     if (!is_first_on_line(stop))
-        problem = complain(stop->reading, "text-after-value", stop->at, "note: \"a 'quoted' word\"",
-                           "a value has ended before this, and nothing may follow it on the line");
+        problem =
+            tell_mistake(stop->reading, "text-after-value", stop->at, "note: \"a 'quoted' word\"",
+                         "a value has ended before this, and nothing may follow it on the line");
     else if (is_list)
-        problem = complain(stop->reading, "bad-indentation", stop->at, NULL,
-                           "this line stands in the column of a list but does not begin with a "
-                           "dash and a space");
+        problem = tell_mistake(stop->reading, "bad-indentation", stop->at, NULL,
+                               "this line stands in the column of a list but does not begin with a "
+                               "dash and a space");
     else if (byte_at(stop) == ':')
-        problem = complain(stop->reading, "key-missing", stop->at, PAIR,
-                           "there is no key before the colon");
+        problem = tell_mistake(stop->reading, "key-missing", stop->at, PAIR,
+                               "there is no key before the colon");
     else if (byte_at(stop) == '-')
-        problem = complain(stop->reading, "bad-indentation", stop->at, NULL,
-                           "an item of a list stands where a key is expected");
+        problem = tell_mistake(stop->reading, "bad-indentation", stop->at, NULL,
+                               "an item of a list stands where a key is expected");
     else
-        problem = complain(stop->reading, "bad-indentation", stop->at, NULL,
-                           "this line begins in a column in which nothing above began");
+        problem = tell_mistake(stop->reading, "bad-indentation", stop->at, NULL,
+                               "this line begins in a column in which nothing above began");
     complain_other(stop->reading, problem, stop->context);
     return true;
 }
@@ -255,11 +259,11 @@ static bool tell_rest(const struct stop *stop)
     if (!stop->hint->has_begun)
         tell_directive(stop->reading, first_directive(stop));
     else if (follows_end_mark(stop))
-        complain(stop->reading, "second-document", stop->at, NULL,
-                 "a second document begins here; a file holds one");
+        tell_mistake(stop->reading, "second-document", stop->at, NULL,
+                     "a second document begins here; a file holds one");
     else
-        complain(stop->reading, "text-after-value", stop->at, NULL,
-                 "what the file holds has ended before this, and nothing may follow it");
+        tell_mistake(stop->reading, "text-after-value", stop->at, NULL,
+                     "what the file holds has ended before this, and nothing may follow it");
     return true;
 }
 
@@ -269,20 +273,22 @@ static bool tell_start(const struct stop *stop)
     struct arena *arena = stop->reading->problems->arena;
     const char *sign = character_at(stop);
     if (stopped_by(stop, "cannot start any token"))
-        complain(stop->reading, "quotes-missing", stop->at,
-                 arena_format(arena, "label: \"%s\"", sign),
-                 "a text that begins with %s stands in quotes", sign);
+        tell_mistake(stop->reading, "quotes-missing", stop->at,
+                     arena_format(arena, "label: \"%s\"", sign),
+                     "a text that begins with %s stands in quotes", sign);
     else if (stopped_by(stop, "node content") && *sign == ':')
-        complain(stop->reading, "key-missing", stop->at, PAIR, "there is no key before the colon");
+        tell_mistake(stop->reading, "key-missing", stop->at, PAIR,
+                     "there is no key before the colon");
     else if (stopped_by(stop, "node content"))
-        complain(stop->reading, "value-missing", stop->at, NULL,
-                 "a value is missing before %s; a text that begins with it stands in quotes", sign);
+        tell_mistake(stop->reading, "value-missing", stop->at, NULL,
+                     "a value is missing before %s; a text that begins with it stands in quotes",
+                     sign);
     else if (stopped_by(stop, "block sequence entries"))
-        complain(stop->reading, "bad-indentation", stop->at, "deletes:\n  - irc/second-pathway",
-                 "a list cannot begin here; its first dash stands on a line of its own");
+        tell_mistake(stop->reading, "bad-indentation", stop->at, "deletes:\n  - irc/second-pathway",
+                     "a list cannot begin here; its first dash stands on a line of its own");
     else if (stopped_by(stop, "mapping keys"))
-        complain(stop->reading, "quotes-missing", stop->at, "label: \"? \"",
-                 "a text that begins with a question mark and a space stands in quotes");
+        tell_mistake(stop->reading, "quotes-missing", stop->at, "label: \"? \"",
+                     "a text that begins with a question mark and a space stands in quotes");
     else
         return false;
     return true;
@@ -292,22 +298,23 @@ static bool tell_start(const struct stop *stop)
 static bool tell_refused(const struct stop *stop)
 {
     if (stopped_in(stop, "anchor") || stopped_in(stop, "alias"))
-        complain(stop->reading, stopped_in(stop, "anchor") ? "anchor" : "alias", stop->context,
-                 "label: \"*1\"", "a text that begins with & or * stands in quotes");
+        tell_mistake(stop->reading, stopped_in(stop, "anchor") ? "anchor" : "alias", stop->context,
+                     "label: \"*1\"", "a text that begins with & or * stands in quotes");
     else if (stopped_in(stop, "directive") || stopped_by(stop, "directive") ||
              stopped_by(stop, "incompatible YAML document"))
         tell_directive(stop->reading, stop->context.line ? stop->context : stop->at);
     else if (stopped_in(stop, "tag") || stopped_by(stop, "tag handle"))
-        complain(stop->reading, "tag", stop->context.line ? stop->context : stop->at,
-                 "label: \"!\"",
-                 "a tag (!name) is not taken; put a text that begins with ! in quotes");
+        tell_mistake(stop->reading, "tag", stop->context.line ? stop->context : stop->at,
+                     "label: \"!\"",
+                     "a tag (!name) is not taken; put a text that begins with ! in quotes");
     else if (stopped_by(stop, "unexpected ':'"))
-        complain(stop->reading, "space-missing", stop->at, "{rule: irc/ridge, edition: 2021}",
-                 "in brackets a space and a value follow a colon; a text that holds one stands in "
-                 "quotes");
+        tell_mistake(
+            stop->reading, "space-missing", stop->at, "{rule: irc/ridge, edition: 2021}",
+            "in brackets a space and a value follow a colon; a text that holds one stands in "
+            "quotes");
     else if (stopped_in(stop, "block scalar"))
-        complain(stop->reading, "bad-block-text", stop->at, "note: |\n  First line.",
-                 "nothing may follow the sign | or > on its line");
+        tell_mistake(stop->reading, "bad-block-text", stop->at, "note: |\n  First line.",
+                     "nothing may follow the sign | or > on its line");
     else
         return false;
     return true;
@@ -341,5 +348,5 @@ void tell_syntax(struct reading *reading, const yaml_parser_t *parser,
     for (size_t i = 0; i < sizeof tellers / sizeof *tellers; i++)
         if (tellers[i](&stop))
             return;
-    complain(reading, "not-yaml", stop.at, NULL, "this cannot be read as YAML");
+    tell_mistake(reading, "not-yaml", stop.at, NULL, "this cannot be read as YAML");
 }

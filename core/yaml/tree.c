@@ -15,8 +15,8 @@ static void check_root(struct reading *reading)
     if (root->length == 0)
         source->root = NULL; /* a lone "---" says nothing either */
     else if (strchr(root->text, ':'))
-        complain(reading, "space-missing", root->place, "title: Clear width",
-                 "a space is missing after the colon");
+        tell_mistake(reading, "space-missing", root->place, "title: Clear width",
+                     "a space is missing after the colon");
 }
 
 /* A reading of the file at `path`, its source still without bytes. False: no memory, told. */
