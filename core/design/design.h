@@ -61,6 +61,12 @@ struct design {
     const char *path;
     struct object *root;
     struct objects of_kind[KIND_COUNT]; /* all things of a kind, in file order */
+    /* Where things of a kind may still be untold: a list, or what would hold it, that is missing.
+     * No object: all are told. Set by design_link. */
+    struct {
+        const struct object *object;
+        unsigned slot;
+    } untold[KIND_COUNT];
 };
 
 /* An empty design in an arena that stays the caller's. NULL: no memory. */

@@ -74,49 +74,42 @@ static bool add_inverses_of(struct arena *arena, struct object *from)
     return true;
 }
 
-/* Where things of each kind may still be untold: a list or a ONE that is missing. */
-struct unsure {
-    const struct object *object[KIND_COUNT];
-    unsigned slot[KIND_COUNT];
-};
-
-static void note_missing_holders(struct unsure *unsure, const struct object *object)
+static void note_missing_holders(struct design *design, const struct object *object)
 {
     for (unsigned slot = 0; slot < object->kind->fact_count; slot++) {
         const struct fact_row *row = &object->kind->facts[slot];
         if ((row->type != TYPE_LIST && row->type != TYPE_ONE) ||
             object->facts[slot].state != FACT_MISSING)
             continue;
-        unsure->object[row->kind] = object;
-        unsure->slot[row->kind] = slot;
+        design->untold[row->kind].object = object;
+        design->untold[row->kind].slot = slot;
     }
 }
 
 /* Where a holder may be untold, so may what it holds. */
-static bool hand_down_unsure(struct unsure *unsure, const struct kind *holder)
+static bool hand_down_untold(struct design *design, const struct kind *holder)
 {
     bool is_changed = false;
     for (size_t slot = 0; slot < holder->fact_count; slot++) {
         const struct fact_row *row = &holder->facts[slot];
         if ((row->type != TYPE_LIST && row->type != TYPE_ONE) ||
-            unsure->object[holder->id] == NULL || unsure->object[row->kind] != NULL)
+            design->untold[holder->id].object == NULL || design->untold[row->kind].object != NULL)
             continue;
-        unsure->object[row->kind] = unsure->object[holder->id];
-        unsure->slot[row->kind] = unsure->slot[holder->id];
+        design->untold[row->kind] = design->untold[holder->id];
         is_changed = true;
     }
     return is_changed;
 }
 
-static void find_unsure(struct unsure *unsure, const struct design *design)
+static void find_untold(struct design *design)
 {
     for (size_t id = 0; id < KIND_COUNT; id++)
         for (size_t i = 0; i < design->of_kind[id].count; i++)
-            note_missing_holders(unsure, design->of_kind[id].items[i]);
+            note_missing_holders(design, design->of_kind[id].items[i]);
     for (bool is_changed = true; is_changed;) {
         is_changed = false;
         for (size_t id = 0; id < KIND_COUNT; id++)
-            is_changed = hand_down_unsure(unsure, kind_at((enum kind_id)id)) || is_changed;
+            is_changed = hand_down_untold(design, kind_at((enum kind_id)id)) || is_changed;
     }
 }
 
@@ -135,14 +128,13 @@ static bool find_missing_reference(const struct design *design, enum kind_id kin
 }
 
 /* Settles one INVERSE row for all things of its kind. */
-static void settle_inverse(struct design *design, const struct unsure *lists, enum kind_id id,
-                           unsigned slot)
+static void settle_inverse(struct design *design, enum kind_id id, unsigned slot)
 {
     const struct fact_row *row = &kind_at(id)->facts[slot];
     const struct objects *all = &design->of_kind[id];
     struct fact unsure = {.state = FACT_MISSING};
-    unsure.is.unsure.object = lists->object[row->kind];
-    unsure.is.unsure.slot = lists->slot[row->kind];
+    unsure.is.unsure.object = design->untold[row->kind].object;
+    unsure.is.unsure.slot = design->untold[row->kind].slot;
     bool is_unsure = unsure.is.unsure.object != NULL ||
                      find_missing_reference(design, row->kind, row->via, &unsure);
     for (size_t i = 0; i < all->count; i++) {
@@ -158,7 +150,6 @@ static void settle_inverse(struct design *design, const struct unsure *lists, en
 
 bool design_link(struct design *design)
 {
-    struct unsure unsure = {0};
     for (size_t id = 0; id < KIND_COUNT; id++)
         for (size_t i = 0; i < design->of_kind[id].count; i++)
             assume_absences(design->of_kind[id].items[i]);
@@ -166,11 +157,11 @@ bool design_link(struct design *design)
         for (size_t i = 0; i < design->of_kind[id].count; i++)
             if (!add_inverses_of(design->arena, design->of_kind[id].items[i]))
                 return false;
-    find_unsure(&unsure, design);
+    find_untold(design);
     for (size_t id = 0; id < KIND_COUNT; id++)
         for (unsigned slot = 0; slot < kind_at((enum kind_id)id)->fact_count; slot++)
             if (kind_at((enum kind_id)id)->facts[slot].type == TYPE_INVERSE &&
                 design->of_kind[id].count > 0)
-                settle_inverse(design, &unsure, (enum kind_id)id, slot);
+                settle_inverse(design, (enum kind_id)id, slot);
     return true;
 }

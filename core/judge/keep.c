@@ -1,0 +1,89 @@
+/* What a finding rests on, kept in it: facts read, steps of the working. */
+#include "room.h"
+
+#include <string.h>
+
+/* "busbar main: rating" */
+static const char *name_of_read(struct judge *judge, const struct fact_read *read)
+{
+    const struct fact_row *row = object_row(read->object, read->slot);
+    if (read->object->kind->count == ROOT)
+        return row->name;
+    if (read->object->kind->count == ONLY)
+        return arena_format(judge->page, "%s: %s", read->object->path, row->name);
+    return arena_format(judge->page, "%s %s: %s", read->object->kind->name, read->object->path,
+                        row->name);
+}
+
+static bool is_value(enum fact_type type)
+{
+    return type != TYPE_ONE && type != TYPE_LIST && type != TYPE_INVERSE;
+}
+
+/* What a fact with no amount of its own says, for people. */
+static const char *text_of_read(struct judge *judge, const struct fact_read *read)
+{
+    const struct fact *fact = object_fact(read->object, read->slot);
+    const struct fact_row *row = object_row(read->object, read->slot);
+    char amount[160];
+    if (fact->state == FACT_MISSING)
+        return "not given";
+    if (fact->state == FACT_NONE)
+        return "none";
+    if (fact->written != NULL)
+        return fact->written;
+    if (row->type == TYPE_REFERENCE)
+        return fact->is.object->path;
+    if (row->type == TYPE_WORDS || row->type == TYPE_WORD_LIST || row->type == TYPE_TEXTS) {
+        const char *text = "";
+        for (size_t i = 0; i < fact->count && text != NULL; i++)
+            text = arena_format(judge->page, "%s%s%s", text, i ? ", " : "", fact->is.words[i]);
+        return text;
+    }
+    if (row->type == TYPE_REFERENCES)
+        return arena_format(judge->page, "%zu named", fact->count);
+    amount_write(amount, sizeof amount, object_amount(read->object, read->slot), NULL, 12);
+    return arena_copy(judge->page, amount, strlen(amount));
+}
+
+static bool keep_read(struct judge *judge, const struct fact_read *read)
+{
+    struct finding *finding = judge->finding;
+    const struct fact *fact = object_fact(read->object, read->slot);
+    if (!is_value(object_row(read->object, read->slot)->type))
+        return true;
+    struct input *inputs = arena_grow(judge->page, finding->inputs, finding->input_count,
+                                      &finding->input_capacity, sizeof *inputs);
+    if (inputs == NULL)
+        return false;
+    finding->inputs = inputs;
+    struct input *input = &inputs[finding->input_count++];
+    input->fact = name_of_read(judge, read);
+    input->is = object_amount(read->object, read->slot);
+    input->text = text_of_read(judge, read);
+    input->source = fact->source;
+    input->is_assumed = fact->state == FACT_ASSUMED;
+    input->assumed_why = read->object->kind->absences[read->slot].why;
+    input->place = fact->place;
+    return input->fact != NULL && input->text != NULL;
+}
+
+/* The working, copied into the finding before the next one begins. */
+bool room_keep_working(struct judge *judge)
+{
+    struct finding *finding = judge->finding;
+    const struct working *working = judge->working;
+    for (size_t i = 0; i < working->read_count; i++)
+        if (!keep_read(judge, &working->reads[i]))
+            return false;
+    for (size_t i = 0; i < working->step_count; i++) {
+        struct line *lines = arena_grow(judge->page, finding->working, finding->line_count,
+                                        &finding->line_capacity, sizeof *lines);
+        if (lines == NULL)
+            return false;
+        finding->working = lines;
+        lines[finding->line_count++] =
+            (struct line){working->steps[i].text, working->steps[i].source};
+    }
+    return true;
+}

@@ -1,0 +1,168 @@
+/* What the files of the closed room share. Everything a rule can hold is one of the things below,
+ * made by us alone, so that the tag at its head can be trusted. */
+#ifndef JUDGE_ROOM_H
+#define JUDGE_ROOM_H
+#include <lauxlib.h>
+#include <lua.h>
+
+#include "judge.h"
+#include "text.h"
+
+enum thing_tag {
+    THING_QUANTITY = 1,
+    THING_WORD,
+    THING_DATE,
+    THING_OBJECT,
+    THING_LIST,
+    THING_WORDS,
+    THING_BOOK
+};
+
+struct thing_quantity {
+    enum thing_tag tag;
+    struct quantity quantity;
+};
+
+/* One word of a closed list. */
+struct thing_word {
+    enum thing_tag tag;
+    const char *word;
+    const char *const *words; /* ends in NULL */
+    const char *of;           /* whose word: "exposure" */
+};
+
+struct thing_date {
+    enum thing_tag tag;
+    struct date date;
+};
+
+struct thing_object {
+    enum thing_tag tag;
+    const struct object *object;
+};
+
+struct thing_list {
+    enum thing_tag tag;
+    struct object *const *objects;
+    size_t count;
+};
+
+struct thing_words {
+    enum thing_tag tag;
+    const struct fact *fact;
+    const struct fact_row *row;
+};
+
+struct thing_book {
+    enum thing_tag tag;
+};
+
+/* Where tests go: a finding's own list, or an option's. */
+struct frame {
+    struct test **tests;
+    size_t *count, *capacity;
+    struct frame *above;
+};
+
+/* Why a rule stopped before its end, other than by a mistake: raised as a light userdata that only
+ * the core can make. */
+enum signal_kind { SIGNAL_NONE, SIGNAL_MISSING, SIGNAL_REVIEW };
+
+struct judge {
+    lua_State *lua;
+    struct judge_limits limits;
+    size_t memory;       /* bytes that Lua holds */
+    bool limits_memory;  /* only while a rule runs */
+    long instructions;   /* spent by the call that runs */
+    size_t results;      /* recorded in the finding */
+    struct arena *arena; /* the judge's own, for compiled files */
+    struct index files;  /* path → struct rule_text */
+    /* The review that runs: */
+    const struct design *design;
+    const struct rulebook *rulebook;
+    struct working *working;
+    struct findings *findings;
+    struct problems *problems;
+    struct arena *page; /* the findings' arena */
+    /* The finding that is made: */
+    const struct rule *rule;
+    struct finding *finding;
+    struct frame *frame;
+    bool is_broken;
+    enum signal_kind signal;
+    struct missing missing; /* of SIGNAL_MISSING */
+    const char *why;        /* of SIGNAL_REVIEW */
+};
+
+/* Keys of the registry. */
+extern const char room_words, room_signal;
+
+static inline struct judge *room_judge(lua_State *lua)
+{
+    return *(struct judge **)lua_getextraspace(lua);
+}
+
+/* room.c */
+/* Opens the state and fills it; called protected. */
+void room_add_words(lua_State *lua);       /* room_words.c: plain functions */
+void room_add_quantities(lua_State *lua);  /* room_quantity.c: units and arithmetic */
+void room_add_views(lua_State *lua);       /* room_view.c: things of the design, and the book */
+void room_add_tests(lua_State *lua);       /* room_tests.c: shall, should, review */
+void room_add_calculators(lua_State *lua); /* room_calculator.c */
+/* Puts the value at the top of the stack among the words of every rule, under a name. */
+void room_set_word(lua_State *lua, const char *name);
+/* Replaces the table at the top by an empty one that shows it and refuses to be written. */
+void room_freeze(lua_State *lua);
+/* Counts work that the hook does not see (a loop in C) towards the budget. */
+void room_charge(lua_State *lua, size_t work);
+/* Notes a missing fact and leaves the rule; does not return. */
+int room_raise_missing(lua_State *lua, const struct missing *missing);
+int room_raise_missing_fact(lua_State *lua, const struct object *object, unsigned slot);
+/* Notes why a person must judge and leaves the rule; does not return. */
+int room_raise_review(lua_State *lua, const char *why);
+/* After a calculation stopped: leaves the rule in the way that fits; does not return. */
+int room_raise_stop(lua_State *lua);
+/* Is the error at this index of the stack one of our signals? */
+bool room_is_signal(lua_State *lua, int index);
+
+/* room_quantity.c */
+void room_push_quantity(lua_State *lua, struct quantity quantity);
+struct quantity *room_to_quantity(lua_State *lua, int index); /* NULL: it is none */
+/* room_view.c */
+void room_push_object(lua_State *lua, const struct object *object);
+void room_push_book(lua_State *lua);
+void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of);
+void room_push_amount(lua_State *lua, const struct amount *amount);
+/* Any amount, or false: tables, functions, things of the design. */
+bool room_to_amount(struct amount *out, lua_State *lua, int index);
+/* The tag of a userdata of ours, or 0. */
+int room_tag(lua_State *lua, int index);
+/* What people call the type of a value: "quantity (voltage)", "number", "word". */
+const char *room_type_name(lua_State *lua, int index, char *buffer, size_t size);
+/* Writes a value as people read it; never an address. */
+void room_write_value(char *buffer, size_t size, lua_State *lua, int index);
+/* room_calculator.c */
+int room_call_method(lua_State *lua); /* upvalue 1: the calculator */
+/* A struct missing for a fact, with its example; texts in the page. */
+struct missing room_missing_fact(struct judge *judge, const struct object *object, unsigned slot);
+
+/* keep.c */
+/* Copies the working into the finding before the next one begins. False: no memory. */
+bool room_keep_working(struct judge *judge);
+
+/* rule_file.c */
+struct rule_text {
+    int chunk;         /* registry reference, or LUA_NOREF: it could not be compiled */
+    const char *code;  /* of what is wrong */
+    const char *wrong; /* what is wrong with the file, or NULL */
+    unsigned line, column;
+    const char *excerpt;
+};
+/* The compiled file of a rule; compiles it at the first asking. NULL: no memory. */
+struct rule_text *rule_text_find(struct judge *judge, const char *path);
+/* "rule:12: unexpected symbol" → line (0: none) and sentence. */
+const char *rule_text_split(const char *message, unsigned *line);
+/* The first `==` or `~=` outside strings and comments. False: none. */
+bool rule_text_find_equals(const char *text, size_t length, size_t *at);
+
+#endif

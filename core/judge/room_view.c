@@ -1,0 +1,445 @@
+/* Things of the design and the book as a rule sees them: strict, read-only, and every reading
+ * noted. */
+#include "room.h"
+
+#include <stdio.h>
+#include <string.h>
+
+static const char list_name[] = "plumbrule.list", words_name[] = "plumbrule.words",
+                  word_name[] = "plumbrule.word", date_name[] = "plumbrule.date";
+
+static void *new_thing(lua_State *lua, size_t size, enum thing_tag tag, const char *metatable)
+{
+    void *thing = lua_newuserdatauv(lua, size, 0);
+    *(enum thing_tag *)thing = tag;
+    luaL_setmetatable(lua, metatable);
+    return thing;
+}
+
+/* ---- words ---- */
+
+void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of)
+{
+    struct thing_word *thing = new_thing(lua, sizeof *thing, THING_WORD, word_name);
+    thing->word = word;
+    thing->words = words;
+    thing->of = of;
+}
+
+static void check_word(lua_State *lua, const char *word, const char *const *words, const char *of)
+{
+    char list[300] = "";
+    size_t length = 0;
+    for (size_t i = 0; words[i] != NULL; i++)
+        if (strcmp(words[i], word) == 0)
+            return;
+    for (size_t i = 0; words[i] != NULL && length < sizeof list; i++)
+        length +=
+            (size_t)snprintf(list + length, sizeof list - length, "%s%s", i ? ", " : "", words[i]);
+    luaL_error(lua, "'%s' is no word for %s; it can be: %s", word, of, list);
+}
+
+/* fact:is("word", …): true if it is any of them. */
+static int word_is(lua_State *lua)
+{
+    if (room_tag(lua, 1) != THING_WORD)
+        return luaL_error(lua, "is() is asked of a word: write the_fact:is(\"…\")");
+    const struct thing_word *thing = lua_touserdata(lua, 1);
+    bool is_any = false;
+    if (lua_gettop(lua) < 2)
+        return luaL_error(lua, "is() needs a word");
+    for (int i = 2; i <= lua_gettop(lua); i++) {
+        const char *word = luaL_checkstring(lua, i);
+        check_word(lua, word, thing->words, thing->of);
+        is_any = is_any || strcmp(word, thing->word) == 0;
+    }
+    lua_pushboolean(lua, is_any);
+    return 1;
+}
+
+/* ---- sets of words ---- */
+
+/* listings:has("UL 2703", …): true if it has all of them. */
+static int words_has(lua_State *lua)
+{
+    if (room_tag(lua, 1) != THING_WORDS)
+        return luaL_error(lua, "has() is asked of a set of words");
+    const struct thing_words *thing = lua_touserdata(lua, 1);
+    bool has_all = lua_gettop(lua) >= 2;
+    for (int i = 2; i <= lua_gettop(lua); i++) {
+        const char *word = luaL_checkstring(lua, i);
+        if (thing->row->vocabulary != NULL)
+            check_word(lua, word, thing->row->vocabulary->words, thing->row->name);
+        bool has = false;
+        for (size_t w = 0; w < thing->fact->count; w++)
+            has = has || strcmp(thing->fact->is.words[w], word) == 0;
+        has_all = has_all && has;
+    }
+    lua_pushboolean(lua, has_all);
+    return 1;
+}
+
+static int words_count(lua_State *lua)
+{
+    if (room_tag(lua, 1) != THING_WORDS)
+        return luaL_error(lua, "count() is asked of a list");
+    lua_pushinteger(lua, (lua_Integer)((struct thing_words *)lua_touserdata(lua, 1))->fact->count);
+    return 1;
+}
+
+/* ---- lists of things ---- */
+
+static void push_list(lua_State *lua, const struct fact *fact)
+{
+    struct thing_list *thing = new_thing(lua, sizeof *thing, THING_LIST, list_name);
+    thing->objects = fact->state == FACT_NONE ? NULL : fact->is.objects;
+    thing->count = fact->state == FACT_NONE ? 0 : fact->count;
+}
+
+static int list_count(lua_State *lua)
+{
+    if (room_tag(lua, 1) != THING_LIST)
+        return luaL_error(lua, "count() is asked of a list");
+    lua_pushinteger(lua, (lua_Integer)((struct thing_list *)lua_touserdata(lua, 1))->count);
+    return 1;
+}
+
+/* list[3], list:count() */
+static int list_index(lua_State *lua)
+{
+    const struct thing_list *thing = lua_touserdata(lua, 1);
+    int is_integer;
+    lua_Integer at = lua_tointegerx(lua, 2, &is_integer);
+    if (lua_type(lua, 2) == LUA_TSTRING) {
+        lua_pushvalue(lua, 2);
+        if (lua_rawget(lua, lua_upvalueindex(1)) == LUA_TNIL)
+            return luaL_error(lua, "a list has no '%s'; it has :count() and [number]",
+                              lua_tostring(lua, 2));
+        return 1;
+    }
+    if (!is_integer || at < 1 || at > (lua_Integer)thing->count)
+        return 0; /* the end of ipairs */
+    room_push_object(lua, thing->objects[at - 1]);
+    return 1;
+}
+
+/* ---- things ---- */
+
+static void push_one(lua_State *lua, const struct object *object, unsigned slot)
+{
+    const struct fact *fact = object_fact(object, slot);
+    if (fact->state == FACT_NONE)
+        lua_pushnil(lua); /* stated: there is none */
+    else
+        room_push_object(lua, fact->is.object);
+}
+
+static void push_words(lua_State *lua, const struct object *object, unsigned slot)
+{
+    struct thing_words *thing = new_thing(lua, sizeof *thing, THING_WORDS, words_name);
+    thing->fact = object_fact(object, slot);
+    thing->row = object_row(object, slot);
+}
+
+static int push_fact(lua_State *lua, const struct object *object, unsigned slot)
+{
+    const struct fact_row *row = object_row(object, slot);
+    const struct fact *fact = object_fact(object, slot);
+    struct working *working = room_judge(lua)->working;
+    working_read(working, object, slot);
+    if (fact->state == FACT_MISSING) {
+        working_missing(working, object, slot);
+        return room_raise_stop(lua);
+    }
+    switch (row->type) {
+    case TYPE_ONE:
+    case TYPE_REFERENCE:
+        push_one(lua, object, slot);
+        break;
+    case TYPE_LIST:
+    case TYPE_REFERENCES:
+    case TYPE_INVERSE:
+        push_list(lua, fact);
+        break;
+    case TYPE_WORDS:
+    case TYPE_WORD_LIST:
+    case TYPE_TEXTS:
+        push_words(lua, object, slot);
+        break;
+    case TYPE_CHOICE:
+        room_push_word(lua, fact->is.word, row->vocabulary->words, row->name);
+        break;
+    case TYPE_POINT:
+    case TYPE_POINTS:
+        return luaL_error(lua, "'%s' is geometry: ask the roof plane's calculators", row->name);
+    default: {
+        struct amount amount = object_amount(object, slot);
+        room_push_amount(lua, &amount);
+    }
+    }
+    return 1;
+}
+
+static int refuse_fact(lua_State *lua, const struct kind *kind)
+{
+    const char *known[80], *name = lua_tostring(lua, 2);
+    size_t count = 0;
+    for (size_t i = 0; i < kind->fact_count && count < 80; i++)
+        known[count++] = kind->facts[i].name;
+    const char *near = name != NULL ? text_find_near(name, known, count) : NULL;
+    if (near != NULL)
+        return luaL_error(lua, "a %s has no '%s'; did you mean '%s'?", kind->name, name, near);
+    return luaL_error(lua, "a %s has no '%s'", kind->name, name != NULL ? name : "?");
+}
+
+/* Upvalue 1: names → slot or calculator. */
+static int object_index(lua_State *lua)
+{
+    const struct thing_object *thing = lua_touserdata(lua, 1);
+    lua_pushvalue(lua, 2);
+    switch (lua_rawget(lua, lua_upvalueindex(1))) {
+    case LUA_TNUMBER:
+        return push_fact(lua, thing->object, (unsigned)lua_tointeger(lua, -1));
+    case LUA_TFUNCTION:
+        return 1;
+    default:
+        return refuse_fact(lua, thing->object->kind);
+    }
+}
+
+static int refuse_setting(lua_State *lua)
+{
+    return luaL_error(lua, "a rule looks at the design and the books; it cannot change them");
+}
+
+/* thing:called() */
+static int object_name(lua_State *lua)
+{
+    if (room_tag(lua, 1) != THING_OBJECT)
+        return luaL_error(lua, "called() is asked of a thing of the design");
+    lua_pushstring(lua, ((struct thing_object *)lua_touserdata(lua, 1))->object->path);
+    return 1;
+}
+
+/* thing:kind_of(): for references that may go to several kinds. */
+static int object_kind(lua_State *lua)
+{
+    if (room_tag(lua, 1) != THING_OBJECT)
+        return luaL_error(lua, "kind_of() is asked of a thing of the design");
+    lua_pushstring(lua, ((struct thing_object *)lua_touserdata(lua, 1))->object->kind->name);
+    return 1;
+}
+
+/* Table of one kind: its facts' slots, its methods. */
+
+/* Table of one kind: its facts' slots, its methods. */
+static void push_names(lua_State *lua, const struct kind *kind)
+{
+    const struct calculator *calculator;
+    lua_newtable(lua);
+    for (size_t slot = 0; slot < kind->fact_count; slot++) {
+        lua_pushinteger(lua, (lua_Integer)slot);
+        lua_setfield(lua, -2, kind->facts[slot].name);
+    }
+    lua_pushcfunction(lua, object_name);
+    lua_setfield(lua, -2, "called");
+    lua_pushcfunction(lua, object_kind);
+    lua_setfield(lua, -2, "kind_of");
+    for (size_t i = 0; (calculator = calculator_at(i)) != NULL; i++) {
+        if (calculator->about_kind != kind->id)
+            continue;
+        lua_pushlightuserdata(lua, (void *)(uintptr_t)calculator);
+        lua_pushcclosure(lua, room_call_method, 1);
+        lua_setfield(lua, -2, calculator->name);
+    }
+}
+
+static void close_metatable(lua_State *lua)
+{
+    lua_pushcfunction(lua, refuse_setting);
+    lua_setfield(lua, -2, "__newindex");
+    lua_pushboolean(lua, false);
+    lua_setfield(lua, -2, "__metatable");
+}
+
+void room_push_object(lua_State *lua, const struct object *object)
+{
+    const struct kind *kind = object->kind;
+    struct thing_object *thing = lua_newuserdatauv(lua, sizeof *thing, 0);
+    thing->tag = THING_OBJECT;
+    thing->object = object;
+    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, kind) == LUA_TNIL) {
+        lua_pop(lua, 1);
+        lua_newtable(lua);
+        push_names(lua, kind);
+        lua_pushcclosure(lua, object_index, 1);
+        lua_setfield(lua, -2, "__index");
+        close_metatable(lua);
+        lua_pushvalue(lua, -1);
+        lua_rawsetp(lua, LUA_REGISTRYINDEX, kind);
+    }
+    lua_setmetatable(lua, -2);
+}
+
+/* ---- dates ---- */
+
+static int date_compare_things(lua_State *lua)
+{
+    if (room_tag(lua, 1) != THING_DATE || room_tag(lua, 2) != THING_DATE)
+        luaL_error(lua, "a date compares with a date only");
+    return date_compare(((struct thing_date *)lua_touserdata(lua, 1))->date,
+                        ((struct thing_date *)lua_touserdata(lua, 2))->date);
+}
+
+static int date_is_less(lua_State *lua)
+{
+    lua_pushboolean(lua, date_compare_things(lua) < 0);
+    return 1;
+}
+
+static int date_is_at_most(lua_State *lua)
+{
+    lua_pushboolean(lua, date_compare_things(lua) <= 0);
+    return 1;
+}
+
+/* ---- amounts ---- */
+
+void room_push_amount(lua_State *lua, const struct amount *amount)
+{
+    switch (amount->type) {
+    case AMOUNT_QUANTITY:
+        room_push_quantity(lua, amount->quantity);
+        break;
+    case AMOUNT_NUMBER:
+        lua_pushnumber(lua, amount->quantity.value);
+        break;
+    case AMOUNT_YESNO:
+        lua_pushboolean(lua, amount->yes);
+        break;
+    case AMOUNT_WORD:
+        lua_pushstring(lua, amount->word);
+        break;
+    case AMOUNT_DATE: {
+        struct thing_date *thing = new_thing(lua, sizeof *thing, THING_DATE, date_name);
+        thing->date = amount->date;
+        break;
+    }
+    default:
+        lua_pushnil(lua);
+    }
+}
+
+bool room_to_amount(struct amount *out, lua_State *lua, int index)
+{
+    switch (lua_type(lua, index)) {
+    case LUA_TNUMBER:
+        *out = amount_of_number(lua_tonumber(lua, index));
+        return true;
+    case LUA_TBOOLEAN:
+        *out = amount_of_yesno(lua_toboolean(lua, index));
+        return true;
+    case LUA_TSTRING: {
+        /* A copy: a calculator may keep the word in its steps. */
+        size_t length;
+        const char *text = lua_tolstring(lua, index, &length);
+        const char *copy = arena_copy(room_judge(lua)->page, text, length);
+        if (copy == NULL)
+            luaL_error(lua, "not enough memory");
+        *out = amount_of_word(copy);
+        return true;
+    }
+    default:
+        break;
+    }
+    switch (room_tag(lua, index)) {
+    case THING_QUANTITY:
+        *out = amount_of_quantity(*room_to_quantity(lua, index));
+        return true;
+    case THING_WORD:
+        *out = amount_of_word(((struct thing_word *)lua_touserdata(lua, index))->word);
+        return true;
+    case THING_DATE:
+        *out = amount_of_date(((struct thing_date *)lua_touserdata(lua, index))->date);
+        return true;
+    default:
+        return false;
+    }
+}
+
+const char *room_type_name(lua_State *lua, int index, char *buffer, size_t size)
+{
+    static const char *const names[] = {[THING_WORD] = "word",
+                                        [THING_DATE] = "date",
+                                        [THING_LIST] = "list",
+                                        [THING_WORDS] = "list of words",
+                                        [THING_BOOK] = "book"};
+    int tag = room_tag(lua, index);
+    char dimension[64];
+    if (tag == THING_QUANTITY) {
+        dimension_write(dimension, sizeof dimension, room_to_quantity(lua, index)->dimension);
+        snprintf(buffer, size, "%s", dimension);
+    } else if (tag == THING_OBJECT)
+        snprintf(buffer, size, "%s",
+                 ((struct thing_object *)lua_touserdata(lua, index))->object->kind->name);
+    else
+        snprintf(buffer, size, "%s", tag != 0 ? names[tag] : luaL_typename(lua, index));
+    return buffer;
+}
+
+void room_write_value(char *buffer, size_t size, lua_State *lua, int index)
+{
+    struct amount amount;
+    if (lua_isnil(lua, index))
+        snprintf(buffer, size, "nil");
+    else if (lua_type(lua, index) == LUA_TSTRING)
+        snprintf(buffer, size, "%s", lua_tostring(lua, index));
+    else if (room_to_amount(&amount, lua, index)) {
+        char text[160];
+        amount_write(text, sizeof text, amount, NULL, 12);
+        snprintf(buffer, size, "%s", text);
+    } else if (room_tag(lua, index) == THING_OBJECT)
+        snprintf(buffer, size, "%s",
+                 ((struct thing_object *)lua_touserdata(lua, index))->object->path);
+    else
+        room_type_name(lua, index, buffer, size);
+}
+
+static void add_metatable(lua_State *lua, const char *name, const luaL_Reg *methods,
+                          lua_CFunction index)
+{
+    luaL_newmetatable(lua, name);
+    lua_newtable(lua);
+    luaL_setfuncs(lua, methods, 0);
+    if (index != NULL)
+        lua_pushcclosure(lua, index, 1);
+    else
+        room_freeze(lua);
+    lua_setfield(lua, -2, "__index");
+    close_metatable(lua);
+}
+
+void room_add_views(lua_State *lua)
+{
+    static const luaL_Reg word_methods[] = {{"is", word_is}, {NULL, NULL}};
+    static const luaL_Reg words_methods[] = {
+        {"has", words_has}, {"count", words_count}, {NULL, NULL}};
+    static const luaL_Reg list_methods[] = {{"count", list_count}, {NULL, NULL}};
+    static const luaL_Reg none[] = {{NULL, NULL}};
+    add_metatable(lua, word_name, word_methods, NULL);
+    lua_pop(lua, 1);
+    add_metatable(lua, words_name, words_methods, NULL);
+    lua_pushcfunction(lua, words_count);
+    lua_setfield(lua, -2, "__len");
+    lua_pop(lua, 1);
+    add_metatable(lua, list_name, list_methods, list_index);
+    lua_pushcfunction(lua, list_count);
+    lua_setfield(lua, -2, "__len");
+    lua_pop(lua, 1);
+    add_metatable(lua, date_name, none, NULL);
+    lua_pushcfunction(lua, date_is_less);
+    lua_setfield(lua, -2, "__lt");
+    lua_pushcfunction(lua, date_is_at_most);
+    lua_setfield(lua, -2, "__le");
+    lua_pop(lua, 1);
+}

@@ -1,0 +1,431 @@
+/* Plain words: what is left of Lua's libraries, bounded, without addresses and without locale. */
+#include "room.h"
+
+#include <lualib.h>
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+static double finite(lua_State *lua, double number)
+{
+    if (!isfinite(number))
+        luaL_error(lua, "a number came out not finite");
+    return number;
+}
+
+static int type_of(lua_State *lua)
+{
+    char name[80];
+    luaL_checkany(lua, 1);
+    lua_pushstring(lua, room_tag(lua, 1) == THING_QUANTITY
+                            ? "quantity"
+                            : room_type_name(lua, 1, name, sizeof name));
+    return 1;
+}
+
+static int to_text(lua_State *lua)
+{
+    char text[400];
+    luaL_checkany(lua, 1);
+    if (lua_type(lua, 1) == LUA_TSTRING)
+        lua_pushvalue(lua, 1);
+    else {
+        room_write_value(text, sizeof text, lua, 1);
+        lua_pushstring(lua, text);
+    }
+    return 1;
+}
+
+static int to_number(lua_State *lua)
+{
+    size_t length;
+    double number;
+    if (lua_type(lua, 1) == LUA_TNUMBER) {
+        lua_pushnumber(lua, finite(lua, lua_tonumber(lua, 1)));
+        return 1;
+    }
+    const char *text = luaL_checklstring(lua, 1, &length);
+    if (number_read(&number, text, length))
+        lua_pushnumber(lua, number);
+    else
+        lua_pushnil(lua);
+    return 1;
+}
+
+/* One placeholder: %s, %d, %.2f or %%. Returns what follows it. */
+static const char *format_one(lua_State *lua, luaL_Buffer *buffer, const char *at, int argument)
+{
+    char text[400];
+    int digits = -1;
+    if (at[0] == '.' && at[1] >= '0' && at[1] <= '9') {
+        digits = at[1] - '0';
+        at += 2;
+    }
+    if (argument > lua_gettop(lua))
+        luaL_error(lua, "format() has more places than values");
+    if (*at == 's' && digits < 0) {
+        if (lua_type(lua, argument) == LUA_TSTRING) {
+            size_t length;
+            const char *whole = lua_tolstring(lua, argument, &length);
+            luaL_addlstring(buffer, whole, length);
+            return at + 1;
+        }
+        room_write_value(text, sizeof text, lua, argument);
+    } else if (*at == 'd' && digits < 0)
+        snprintf(text, sizeof text, "%.0f", finite(lua, luaL_checknumber(lua, argument)));
+    else if (*at == 'f')
+        snprintf(text, sizeof text, "%.*f", digits < 0 ? 2 : digits,
+                 finite(lua, luaL_checknumber(lua, argument)));
+    else
+        luaL_error(lua, "format() knows %%s, %%d, %%.2f and %%%%");
+    luaL_addstring(buffer, text);
+    return at + 1;
+}
+
+static int format(lua_State *lua)
+{
+    luaL_Buffer buffer;
+    int argument = 2;
+    const char *at = luaL_checkstring(lua, 1);
+    luaL_buffinit(lua, &buffer);
+    while (*at != '\0') {
+        if (*at != '%')
+            luaL_addchar(&buffer, *at++);
+        else if (at[1] == '%') {
+            luaL_addchar(&buffer, '%');
+            at += 2;
+        } else
+            at = format_one(lua, &buffer, at + 1, argument++);
+    }
+    luaL_pushresult(&buffer);
+    return 1;
+}
+
+/* ---- numbers ---- */
+
+#define NUMBER_WORD(word, expression)                                                              \
+    static int word(lua_State *lua)                                                                \
+    {                                                                                              \
+        double x = finite(lua, luaL_checknumber(lua, 1));                                          \
+        lua_pushnumber(lua, finite(lua, expression));                                              \
+        return 1;                                                                                  \
+    }
+NUMBER_WORD(number_floor, floor(x))
+NUMBER_WORD(number_ceil, ceil(x))
+NUMBER_WORD(number_log10, log10(x))
+NUMBER_WORD(number_exp, exp(x))
+
+/* Of a quantity, too. */
+static int absolute(lua_State *lua)
+{
+    struct quantity *quantity = room_to_quantity(lua, 1);
+    if (quantity != NULL) {
+        struct quantity result = *quantity;
+        if (result.dimension.is_point)
+            return luaL_error(lua, "a temperature has no absolute value");
+        result.value = fabs(result.value);
+        result.written = NULL;
+        room_push_quantity(lua, result);
+    } else
+        lua_pushnumber(lua, fabs(finite(lua, luaL_checknumber(lua, 1))));
+    return 1;
+}
+
+static int root(lua_State *lua)
+{
+    struct quantity result;
+    struct quantity_fault fault;
+    struct quantity *quantity = room_to_quantity(lua, 1);
+    if (quantity == NULL) {
+        lua_pushnumber(lua, finite(lua, sqrt(finite(lua, luaL_checknumber(lua, 1)))));
+        return 1;
+    }
+    if (!quantity_root(&result, *quantity, &fault))
+        return luaL_error(lua, "%s", fault.message);
+    room_push_quantity(lua, result);
+    return 1;
+}
+
+static double angle(lua_State *lua)
+{
+    struct quantity *quantity = room_to_quantity(lua, 1);
+    if (quantity == NULL || !dimension_is_same(quantity->dimension, measure_dimension(ANGLE)))
+        luaL_error(lua, "an angle is needed, such as plane.slope or 18 * deg");
+    return quantity->value;
+}
+
+static int sine(lua_State *lua)
+{
+    lua_pushnumber(lua, sin(angle(lua)));
+    return 1;
+}
+
+static int cosine(lua_State *lua)
+{
+    lua_pushnumber(lua, cos(angle(lua)));
+    return 1;
+}
+
+static int tangent(lua_State *lua)
+{
+    lua_pushnumber(lua, finite(lua, tan(angle(lua))));
+    return 1;
+}
+
+/* smallest(a, b, …) and largest(a, b, …) of numbers, or of quantities of one dimension. */
+static int extreme(lua_State *lua, bool is_largest)
+{
+    int best = 1;
+    luaL_checkany(lua, 1);
+    for (int i = 1; i <= lua_gettop(lua); i++) {
+        if (lua_type(lua, i) == LUA_TNUMBER)
+            finite(lua, lua_tonumber(lua, i));
+        else if (room_to_quantity(lua, i) == NULL)
+            return luaL_error(lua, "numbers or quantities are needed");
+        int left = is_largest ? best : i, right = is_largest ? i : best;
+        if (i > 1 && lua_compare(lua, left, right, LUA_OPLT))
+            best = i;
+    }
+    lua_pushvalue(lua, best);
+    return 1;
+}
+
+static int smallest(lua_State *lua)
+{
+    return extreme(lua, false);
+}
+
+static int largest(lua_State *lua)
+{
+    return extreme(lua, true);
+}
+
+/* ---- text ---- */
+
+static int text_len(lua_State *lua)
+{
+    size_t length;
+    luaL_checklstring(lua, 1, &length);
+    lua_pushinteger(lua, (lua_Integer)length);
+    return 1;
+}
+
+static int text_sub(lua_State *lua)
+{
+    size_t length;
+    const char *text = luaL_checklstring(lua, 1, &length);
+    lua_Integer size = (lua_Integer)length;
+    lua_Integer from = luaL_checkinteger(lua, 2), to = luaL_optinteger(lua, 3, -1);
+    from = from < 0 ? (from < -size ? 1 : size + from + 1) : from < 1 ? 1 : from;
+    to = to < 0 ? (to < -size ? 0 : size + to + 1) : to > size ? size : to;
+    lua_pushlstring(lua, from <= to ? text + from - 1 : "",
+                    from <= to ? (size_t)(to - from + 1) : 0);
+    return 1;
+}
+
+static int change_case(lua_State *lua, char first, char last, int shift)
+{
+    size_t length;
+    luaL_Buffer buffer;
+    const char *text = luaL_checklstring(lua, 1, &length);
+    room_charge(lua, length);
+    luaL_buffinit(lua, &buffer);
+    for (size_t i = 0; i < length; i++)
+        luaL_addchar(&buffer,
+                     (char)(text[i] >= first && text[i] <= last ? text[i] + shift : text[i]));
+    luaL_pushresult(&buffer);
+    return 1;
+}
+
+static int text_lower(lua_State *lua)
+{
+    return change_case(lua, 'A', 'Z', 'a' - 'A');
+}
+
+static int text_upper(lua_State *lua)
+{
+    return change_case(lua, 'a', 'z', 'A' - 'a');
+}
+
+/* string.contains(text, piece): plain text, no pattern. */
+static int text_contains(lua_State *lua)
+{
+    size_t length, piece_length;
+    const char *text = luaL_checklstring(lua, 1, &length);
+    const char *piece = luaL_checklstring(lua, 2, &piece_length);
+    bool found = piece_length == 0;
+    for (size_t i = 0; !found && i + piece_length <= length; i++) {
+        room_charge(lua, 1 + piece_length / 16);
+        found = memcmp(text + i, piece, piece_length) == 0;
+    }
+    lua_pushboolean(lua, found);
+    return 1;
+}
+
+/* ---- tables ---- */
+
+enum { TABLE_LIMIT = 10000 };
+
+static lua_Integer checked_length(lua_State *lua)
+{
+    luaL_checktype(lua, 1, LUA_TTABLE);
+    lua_Integer length = (lua_Integer)lua_rawlen(lua, 1);
+    if (length > TABLE_LIMIT)
+        luaL_error(lua, "a table of more than %d entries", TABLE_LIMIT);
+    return length;
+}
+
+static int table_insert(lua_State *lua)
+{
+    if (lua_gettop(lua) != 2)
+        return luaL_error(lua, "table.insert(list, value) adds at the end only");
+    lua_rawseti(lua, 1, checked_length(lua) + 1);
+    return 0;
+}
+
+static int table_remove(lua_State *lua)
+{
+    if (lua_gettop(lua) != 1)
+        return luaL_error(lua, "table.remove(list) takes from the end only");
+    lua_Integer length = checked_length(lua);
+    lua_rawgeti(lua, 1, length);
+    lua_pushnil(lua);
+    lua_rawseti(lua, 1, length);
+    return 1;
+}
+
+static int table_concat(lua_State *lua)
+{
+    luaL_Buffer buffer;
+    lua_Integer length = checked_length(lua);
+    const char *between = luaL_optstring(lua, 2, "");
+    room_charge(lua, (size_t)length);
+    luaL_buffinit(lua, &buffer);
+    for (lua_Integer i = 1; i <= length; i++) {
+        if (i > 1)
+            luaL_addstring(&buffer, between);
+        lua_rawgeti(lua, 1, i);
+        if (lua_type(lua, -1) != LUA_TSTRING)
+            return luaL_error(lua, "table.concat joins texts; entry %d is none", (int)i);
+        luaL_addvalue(&buffer);
+    }
+    luaL_pushresult(&buffer);
+    return 1;
+}
+
+/* Is entry b to stand before entry a? Both lie at the top of the stack. */
+static bool stands_before(lua_State *lua)
+{
+    if (lua_isnoneornil(lua, 2))
+        return lua_compare(lua, -1, -2, LUA_OPLT);
+    lua_pushvalue(lua, 2);
+    lua_pushvalue(lua, -2);
+    lua_pushvalue(lua, -4);
+    lua_call(lua, 2, 1);
+    bool is_before = lua_toboolean(lua, -1);
+    lua_pop(lua, 1);
+    return is_before;
+}
+
+/* table.sort(list [, before]): stable, by insertion; equal entries keep their order. */
+static int table_sort(lua_State *lua)
+{
+    lua_Integer length = checked_length(lua);
+    for (lua_Integer i = 2; i <= length; i++) {
+        lua_Integer at = i;
+        for (; at > 1; at--) {
+            room_charge(lua, 10);
+            lua_rawgeti(lua, 1, at - 1);
+            lua_rawgeti(lua, 1, at);
+            if (!stands_before(lua)) {
+                lua_pop(lua, 2);
+                break;
+            }
+            lua_rawseti(lua, 1, at - 1);
+            lua_rawseti(lua, 1, at);
+        }
+    }
+    return 0;
+}
+
+/* The string metatable keeps __index alone: no arithmetic on texts, no library behind our back. */
+static void close_strings(lua_State *lua)
+{
+    lua_pushliteral(lua, "");
+    lua_newtable(lua);
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, &room_words);
+    lua_getfield(lua, -1, "string");
+    lua_setfield(lua, -3, "__index");
+    lua_pop(lua, 1);
+    lua_pushboolean(lua, false);
+    lua_setfield(lua, -2, "__metatable");
+    lua_setmetatable(lua, -2);
+    lua_pop(lua, 1);
+}
+
+static void add_library(lua_State *lua, const char *name, const luaL_Reg *functions)
+{
+    lua_newtable(lua);
+    luaL_setfuncs(lua, functions, 0);
+    if (strcmp(name, "math") == 0) {
+        lua_pushnumber(lua, 3.14159265358979323846);
+        lua_setfield(lua, -2, "pi");
+    }
+    room_freeze(lua);
+    room_set_word(lua, name);
+}
+
+/* Two of Lua's own, which need no change. */
+static void add_from_base(lua_State *lua)
+{
+    luaL_requiref(lua, LUA_GNAME, luaopen_base, 0);
+    lua_getfield(lua, -1, "ipairs");
+    room_set_word(lua, "ipairs");
+    lua_getfield(lua, -1, "select");
+    room_set_word(lua, "select");
+    lua_pop(lua, 1);
+    /* What luaopen_base left among the globals goes. */
+    lua_newtable(lua);
+    lua_rawseti(lua, LUA_REGISTRYINDEX, LUA_RIDX_GLOBALS);
+    lua_pushnil(lua);
+    lua_setfield(lua, LUA_REGISTRYINDEX, LUA_LOADED_TABLE);
+}
+
+void room_add_words(lua_State *lua)
+{
+    static const luaL_Reg words[] = {{"type", type_of},
+                                     {"tostring", to_text},
+                                     {"tonumber", to_number},
+                                     {"format", format},
+                                     {"abs", absolute},
+                                     {"sqrt", root},
+                                     {"sin", sine},
+                                     {"cos", cosine},
+                                     {"tan", tangent},
+                                     {"smallest", smallest},
+                                     {"largest", largest},
+                                     {"round_down", number_floor},
+                                     {"round_up", number_ceil},
+                                     {NULL, NULL}};
+    static const luaL_Reg numbers[] = {
+        {"floor", number_floor}, {"ceil", number_ceil}, {"abs", absolute},
+        {"sqrt", root},          {"min", smallest},     {"max", largest},
+        {"log10", number_log10}, {"exp", number_exp},   {NULL, NULL}};
+    static const luaL_Reg texts[] = {{"len", text_len},           {"sub", text_sub},
+                                     {"lower", text_lower},       {"upper", text_upper},
+                                     {"contains", text_contains}, {NULL, NULL}};
+    static const luaL_Reg tables[] = {{"insert", table_insert},
+                                      {"remove", table_remove},
+                                      {"concat", table_concat},
+                                      {"sort", table_sort},
+                                      {NULL, NULL}};
+    for (const luaL_Reg *word = words; word->name != NULL; word++) {
+        lua_pushcfunction(lua, word->func);
+        room_set_word(lua, word->name);
+    }
+    add_library(lua, "math", numbers);
+    add_library(lua, "string", texts);
+    add_library(lua, "table", tables);
+    add_from_base(lua);
+    close_strings(lua);
+}

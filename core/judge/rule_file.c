@@ -1,0 +1,188 @@
+/* A rule's text: read once, looked over, compiled once per judge. */
+#include "room.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "file.h"
+
+enum { RULE_BYTES = 256 * 1024 };
+
+/* Where a long bracket opened at `at` closes, or the end; 0: none opens there. */
+static size_t skip_long_bracket(const char *text, size_t length, size_t at)
+{
+    size_t level = 0;
+    if (text[at] != '[')
+        return 0;
+    for (at++; at < length && text[at] == '='; at++)
+        level++;
+    if (at >= length || text[at] != '[')
+        return 0;
+    for (at++; at < length; at++) {
+        size_t equals = 0;
+        if (text[at] != ']')
+            continue;
+        while (at + 1 + equals < length && text[at + 1 + equals] == '=')
+            equals++;
+        if (equals == level && at + 1 + equals < length && text[at + 1 + equals] == ']')
+            return at + equals + 2;
+    }
+    return length;
+}
+
+static size_t skip_comment(const char *text, size_t length, size_t at)
+{
+    size_t end = at + 2 < length ? skip_long_bracket(text, length, at + 2) : 0;
+    if (end != 0)
+        return end;
+    while (at < length && text[at] != '\n')
+        at++;
+    return at;
+}
+
+static size_t skip_string(const char *text, size_t length, size_t at)
+{
+    char quote = text[at++];
+    while (at < length && text[at] != quote && text[at] != '\n')
+        at += text[at] == '\\' ? 2 : 1;
+    return at < length ? at + 1 : length;
+}
+
+bool rule_text_find_equals(const char *text, size_t length, size_t *at)
+{
+    for (size_t i = 0; i < length;) {
+        size_t end = skip_long_bracket(text, length, i);
+        if (end != 0)
+            i = end;
+        else if (text[i] == '-' && i + 1 < length && text[i + 1] == '-')
+            i = skip_comment(text, length, i);
+        else if (text[i] == '"' || text[i] == '\'')
+            i = skip_string(text, length, i);
+        else if ((text[i] == '<' || text[i] == '>') && i + 1 < length && text[i + 1] == '=')
+            i += 2;
+        else if ((text[i] == '=' || text[i] == '~') && i + 1 < length && text[i + 1] == '=') {
+            *at = i;
+            return true;
+        } else
+            i++;
+    }
+    return false;
+}
+
+static void set_place(struct rule_text *file, struct arena *arena, const char *text, size_t at)
+{
+    size_t begin = at, end = at;
+    file->line = 1;
+    for (size_t i = 0; i < at; i++)
+        if (text[i] == '\n')
+            file->line++;
+    while (begin > 0 && text[begin - 1] != '\n')
+        begin--;
+    while (text[end] != '\0' && text[end] != '\n' && end - begin < 200)
+        end++;
+    file->column = 1 + (unsigned)text_count_points(text + begin, at - begin);
+    file->excerpt = arena_copy(arena, text + begin, end - begin);
+}
+
+static void set_line(struct rule_text *file, struct arena *arena, const char *text, unsigned line)
+{
+    size_t at = 0;
+    for (unsigned n = 1; n < line && text[at] != '\0'; at++)
+        if (text[at] == '\n')
+            n++;
+    set_place(file, arena, text, at);
+    file->line = line;
+    file->column = 0;
+}
+
+const char *rule_text_split(const char *message, unsigned *line)
+{
+    char *end;
+    *line = 0;
+    if (strncmp(message, "rule:", 5) != 0)
+        return message;
+    unsigned long number = strtoul(message + 5, &end, 10);
+    if (strncmp(end, ": ", 2) != 0)
+        return message;
+    *line = (unsigned)number;
+    return end + 2;
+}
+
+struct compiling {
+    const char *text;
+    size_t length;
+    int chunk;
+};
+
+/* Runs protected. */
+static int compile(lua_State *lua)
+{
+    struct compiling *compiling = lua_touserdata(lua, 1);
+    if (luaL_loadbufferx(lua, compiling->text, compiling->length, "@rule", "t") != LUA_OK)
+        return lua_error(lua);
+    compiling->chunk = luaL_ref(lua, LUA_REGISTRYINDEX);
+    return 0;
+}
+
+/* Lua cuts a chunk's name at 60 bytes, so every rule is "rule" in its messages. */
+static void compile_text(struct judge *judge, struct rule_text *file, const char *text,
+                         size_t length)
+{
+    struct compiling compiling = {text, length, LUA_NOREF};
+    size_t at;
+    if (memchr(text, '\0', length) != NULL || !text_is_utf8(text, length, &at)) {
+        file->code = "rule-not-text";
+        file->wrong = "the rule is not text (UTF-8)";
+        return;
+    }
+    if (rule_text_find_equals(text, length, &at)) {
+        file->code = "rule-equals";
+        file->wrong = text[at] == '='
+                          ? "'==' is not used in rules, since it is quietly false for unlike "
+                            "things; say same(a, b) or fact:is(\"word\")"
+                          : "'~=' is not used in rules, since it is quietly true for unlike "
+                            "things; say not same(a, b) or not fact:is(\"word\")";
+        set_place(file, judge->arena, text, at);
+        return;
+    }
+    lua_State *lua = judge->lua;
+    lua_pushcfunction(lua, compile);
+    lua_pushlightuserdata(lua, &compiling);
+    judge->limits_memory = true;
+    judge->instructions = 0;
+    int status = lua_pcall(lua, 1, 0, 0);
+    judge->limits_memory = false;
+    file->chunk = compiling.chunk;
+    if (status == LUA_OK)
+        return;
+    unsigned line = 0;
+    const char *message = lua_type(lua, -1) == LUA_TSTRING ? lua_tostring(lua, -1) : "not readable";
+    message = rule_text_split(message, &line);
+    file->code = status == LUA_ERRMEM ? "rule-memory" : "rule-syntax";
+    file->wrong = arena_format(judge->arena, "the rule cannot be read: %s", message);
+    if (line > 0)
+        set_line(file, judge->arena, text, line);
+    lua_settop(lua, 0);
+}
+
+struct rule_text *rule_text_find(struct judge *judge, const char *path)
+{
+    struct rule_text *file = index_find(&judge->files, path);
+    if (file != NULL)
+        return file;
+    char *text, *kept_path = arena_copy(judge->arena, path, strlen(path));
+    size_t length;
+    struct problems problems = {.arena = judge->arena};
+    file = arena_take(judge->arena, sizeof *file);
+    if (file == NULL || kept_path == NULL || !index_add(&judge->files, kept_path, file))
+        return NULL;
+    file->chunk = LUA_NOREF;
+    if (file_read(&text, &length, path, RULE_BYTES, judge->arena, PROBLEM_RULE, &problems))
+        compile_text(judge, file, text, length);
+    else {
+        file->code = problems.count > 0 ? problems.items[0].code : "memory";
+        file->wrong = problems.count > 0 ? problems.items[0].message : "there was no memory";
+    }
+    return file;
+}
