@@ -1,0 +1,93 @@
+#include "rafter.h"
+
+#include <math.h>
+#include <string.h>
+
+const char *const value_basis_words[] = {"current values", "span tables", NULL};
+
+/* lbf per inch of span on one member. */
+static double line_load_of(const struct rafter *rafter, double load, struct working *working)
+{
+    double line = load / 144 * rafter->member.spacing;
+    working_step(working, "statics", "w = %.5g psf × %.5g in = %.5g lbf/ft", load,
+                 rafter->member.spacing, line * 12);
+    return line;
+}
+
+bool rafter_bend(struct amount *results, struct rafter *rafter, struct working *working)
+{
+    if (!timber_member_take(&rafter->member, working))
+        return false;
+    double line = line_load_of(rafter, rafter->load, working);
+    double moment = line * rafter->span * rafter->span / 8;
+    double stress = moment / wood_section_modulus(rafter->member.section);
+    working_step(working, "statics", "M = w L²/8 = %.5g lbf/ft × (%.5g ft)²/8 = %.6g lbf·ft",
+                 line * 12, rafter->span / 12, moment / 12);
+    working_step(working, "NDS 3.3", "fb = M/S = %.5g psi of %.5g psi", stress,
+                 rafter->member.bending);
+    results[0] = result_in(stress, "psi");
+    results[1] = result_in(rafter->member.bending, "psi");
+    results[2] = amount_of_number(stress / rafter->member.bending);
+    results[3] = result_in(moment, "lbf·in");
+    return true;
+}
+
+bool rafter_resist(struct amount *results, struct rafter *rafter, struct working *working)
+{
+    if (!timber_member_take(&rafter->member, working))
+        return false;
+    double shear = line_load_of(rafter, rafter->load, working) * rafter->span / 2;
+    double stress = timber_shear_stress(rafter->member.section, shear);
+    working_step(working, "statics", "V = w L/2 = %.5g lbf, at the support itself", shear);
+    working_step(working, "NDS 3.4", "fv = 3V/2bd = %.5g psi of %.5g psi", stress,
+                 rafter->member.shear);
+    results[0] = result_in(stress, "psi");
+    results[1] = result_in(rafter->member.shear, "psi");
+    results[2] = amount_of_number(stress / rafter->member.shear);
+    results[3] = result_in(shear, "lbf");
+    return true;
+}
+
+bool rafter_deflect(struct amount *results, struct rafter *rafter, double limit,
+                    struct working *working)
+{
+    rafter->member.duration = NULL;
+    if (!timber_member_take(&rafter->member, working))
+        return false;
+    double line = line_load_of(rafter, rafter->load, working);
+    double stiffness =
+        rafter->member.elasticity * wood_section_second_moment(rafter->member.section);
+    double sag = 5 * line * pow(rafter->span, 4) / 384 / stiffness;
+    double allowed = rafter->span / limit;
+    working_step(working, "statics", "5wL⁴/384EI = %.4g in of L/%g = %.4g in", sag, limit, allowed);
+    results[0] = result_in(sag, "in");
+    results[1] = result_in(allowed, "in");
+    results[2] = amount_of_number(sag / allowed);
+    return true;
+}
+
+bool rafter_reach(struct amount *results, struct rafter *rafter, double live, double limit,
+                  struct working *working)
+{
+    if (!timber_member_take(&rafter->member, working))
+        return false;
+    const struct timber_member *member = &rafter->member;
+    double all = line_load_of(rafter, rafter->load, working);
+    double lasting = line_load_of(rafter, live, working);
+    double bend = sqrt(8 * member->bending * wood_section_modulus(member->section) / all);
+    double sag = cbrt(384 * member->elasticity * wood_section_second_moment(member->section) /
+                      (5 * lasting * limit));
+    double shear = 4 * member->shear * wood_section_area(member->section) / (3 * all);
+    double least = fmin(fmin(bend, sag), shear);
+    const char *governs = bend <= least ? "bending" : sag <= least ? "deflection" : "shear";
+    working_step(working, "NDS 3.3, 3.4, statics",
+                 "bending √(8 F'b S/w) = %.5g ft; deflection of the live load ∛(384 E'I/5wn) = "
+                 "%.5g ft; shear 4 F'v A/3w = %.5g ft; %s governs",
+                 bend / 12, sag / 12, shear / 12, governs);
+    results[0] = result_in(least / 12, "ft");
+    results[1] = amount_of_word(governs);
+    results[2] = result_in(bend / 12, "ft");
+    results[3] = result_in(sag / 12, "ft");
+    results[4] = result_in(shear / 12, "ft");
+    return true;
+}

@@ -1,0 +1,261 @@
+/* Methods about framing: its members under even loads, and under the array's attachments. */
+#include "rafter.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+static bool need_inches(double *out, const struct object *object, unsigned slot,
+                        struct working *working)
+{
+    struct quantity quantity;
+    if (!need_quantity(&quantity, object, slot, working))
+        return false;
+    *out = quantity_as(quantity, "in");
+    return true;
+}
+
+/* What an engineer needs to judge a member that is no plain rafter. */
+static bool refuse_kind(const char *kind, struct working *working)
+{
+    if (strcmp(kind, "truss") == 0)
+        return working_beyond(
+            working, "a truss is checked by its designer: an engineer needs the truss drawings "
+                     "(chords and webs, plates, design loads), the spacing, the span, photographs "
+                     "of every change made to it, and the load and place of each attachment");
+    return working_beyond(working,
+                          "a %s is no simple rafter: an engineer needs its section, material, "
+                          "supports and connections, and the load and place of each attachment",
+                          kind);
+}
+
+bool rafter_take(struct rafter *out, const struct object *framing, struct working *working)
+{
+    const char *kind;
+    *out = (struct rafter){.load = 0};
+    struct timber_member *member = &out->member;
+    if (!need_word(&kind, framing, SLOT_framing_kind, working))
+        return false;
+    if (strcmp(kind, "rafter") != 0)
+        return refuse_kind(kind, working);
+    return need_word(&member->size, framing, SLOT_framing_size, working) &&
+           need_word(&member->species, framing, SLOT_framing_species, working) &&
+           need_word(&member->grade, framing, SLOT_framing_grade, working) &&
+           need_inches(&member->spacing, framing, SLOT_framing_spacing, working) &&
+           need_inches(&out->span, framing, SLOT_framing_span, working) &&
+           need_yesno(&member->is_wet, framing, SLOT_framing_wet_service, working);
+}
+
+static void take_strength(struct rafter *rafter, struct amount duration, struct amount basis)
+{
+    rafter->member.duration = wood_duration_find(duration.word);
+    rafter->member.by_code_tables =
+        timber_has(basis) && strcmp(basis.word, value_basis_words[1]) == 0;
+}
+
+bool run_framing_bending(struct amount *results, const struct object *about,
+                         const struct amount *inputs, struct working *working)
+{
+    struct rafter rafter;
+    if (!rafter_take(&rafter, about, working))
+        return false;
+    rafter.load = input_in(inputs[BEND_LOAD], "psf", 0);
+    take_strength(&rafter, inputs[BEND_DURATION], inputs[BEND_BASIS]);
+    return rafter_bend(results, &rafter, working);
+}
+
+bool run_framing_shear(struct amount *results, const struct object *about,
+                       const struct amount *inputs, struct working *working)
+{
+    struct rafter rafter;
+    if (!rafter_take(&rafter, about, working))
+        return false;
+    rafter.load = input_in(inputs[BEND_LOAD], "psf", 0);
+    take_strength(&rafter, inputs[BEND_DURATION], inputs[BEND_BASIS]);
+    return rafter_resist(results, &rafter, working);
+}
+
+bool run_framing_deflection(struct amount *results, const struct object *about,
+                            const struct amount *inputs, struct working *working)
+{
+    struct rafter rafter;
+    if (!rafter_take(&rafter, about, working))
+        return false;
+    rafter.load = input_in(inputs[DEFLECT_LOAD], "psf", 0);
+    return rafter_deflect(results, &rafter, inputs[DEFLECT_LIMIT].quantity.value, working);
+}
+
+bool run_framing_allowable_span(struct amount *results, const struct object *about,
+                                const struct amount *inputs, struct working *working)
+{
+    struct rafter rafter;
+    if (!rafter_take(&rafter, about, working))
+        return false;
+    double live = input_in(inputs[REACH_LIVE], "psf", 0);
+    rafter.load = live + input_in(inputs[REACH_DEAD], "psf", 0);
+    take_strength(&rafter, inputs[REACH_DURATION], inputs[REACH_BASIS]);
+    return rafter_reach(results, &rafter, live, inputs[REACH_LIMIT].quantity.value, working);
+}
+
+/* Where a load stands: on which member, in which of its spans, how far from the lower support. */
+struct stand {
+    double member, bay, at;
+};
+
+static int by_member(const void *a, const void *b)
+{
+    const struct stand *one = a, *other = b;
+    if (one->member < other->member || one->member > other->member)
+        return one->member < other->member ? -1 : 1;
+    return (one->bay > other->bay) - (one->bay < other->bay);
+}
+
+struct bearing {
+    double first, spacing, span; /* in */
+    double eave;                 /* y of the lower support in plan, in */
+    double cosine;
+};
+
+static bool take_bearing(struct bearing *out, const struct object *framing,
+                         const struct rafter *rafter, struct working *working)
+{
+    const struct object *plane = framing->parent;
+    struct quantity slope;
+    double overhang;
+    working_read(working, plane, SLOT_roof_plane_outline);
+    if (!object_has(plane, SLOT_roof_plane_outline))
+        return working_missing(working, plane, SLOT_roof_plane_outline);
+    if (!need_quantity(&slope, plane, SLOT_roof_plane_slope, working) ||
+        !need_inches(&overhang, plane, SLOT_roof_plane_eave_overhang, working) ||
+        !need_inches(&out->first, framing, SLOT_framing_first_at, working))
+        return false;
+    const struct fact *outline = object_fact(plane, SLOT_roof_plane_outline);
+    double lowest = outline->is.points[0].y;
+    for (size_t i = 1; i < outline->count; i++)
+        lowest = fmin(lowest, outline->is.points[i].y);
+    out->cosine = cos(slope.value);
+    out->eave = lowest / 0.0254 * out->cosine + overhang;
+    out->spacing = rafter->member.spacing;
+    out->span = rafter->span;
+    return true;
+}
+
+/* The attachments of the plane, by member and span; those on the overhang are left out. */
+static bool take_stands(struct stand **out, size_t *count, const struct bearing *bearing,
+                        const struct object *plane, struct working *working)
+{
+    struct object *const *attachments;
+    size_t all, outside = 0;
+    *count = 0;
+    if (!need_objects(&attachments, &all, plane, SLOT_roof_plane_attachments, working))
+        return false;
+    *out = arena_take(working->arena, (all + 1) * sizeof **out);
+    if (*out == NULL)
+        return working_short(working);
+    for (size_t i = 0; i < all; i++) {
+        working_read(working, attachments[i], SLOT_attachment_at);
+        if (!object_has(attachments[i], SLOT_attachment_at))
+            return working_missing(working, attachments[i], SLOT_attachment_at);
+        struct point at = object_fact(attachments[i], SLOT_attachment_at)->is.point;
+        double along = at.y / 0.0254 * bearing->cosine - bearing->eave;
+        double bay = floor(along / bearing->span);
+        double member = round((at.x / 0.0254 - bearing->first) / bearing->spacing);
+        if (along < 0) {
+            outside++;
+            continue;
+        }
+        (*out)[(*count)++] =
+            (struct stand){fmax(member, 0), bay, fmin(along - bay * bearing->span, bearing->span)};
+    }
+    if (outside > 0)
+        working_step(working, NULL,
+                     "%zu attachment(s) on the overhang relieve the span and are left out of it",
+                     outside);
+    qsort(*out, *count, sizeof **out, by_member);
+    return true;
+}
+
+/* The worst of all members so far. */
+struct worst {
+    double moment, shear, deflection, member;
+    size_t attachments;
+};
+
+static void weigh(struct worst *worst, struct beam *beam, double member)
+{
+    struct beam_result solved;
+    beam_solve(&solved, beam);
+    worst->shear = fmax(worst->shear, solved.shear);
+    worst->deflection = fmax(worst->deflection, fabs(solved.deflection));
+    if (fabs(solved.moment) > worst->moment) {
+        worst->moment = fabs(solved.moment);
+        worst->member = member;
+        worst->attachments = beam->count;
+    }
+}
+
+static bool weigh_all(struct worst *worst, struct beam beam, double load,
+                      const struct stand *stands, size_t count, struct working *working)
+{
+    beam.loads = arena_take(working->arena, (count + 1) * sizeof *beam.loads);
+    if (beam.loads == NULL)
+        return working_short(working);
+    weigh(worst, &beam, 0);
+    for (size_t i = 0; i < count; i += beam.count) {
+        beam.count = 0;
+        while (i + beam.count < count && by_member(&stands[i], &stands[i + beam.count]) == 0) {
+            beam.loads[beam.count] = (struct point_load){stands[i + beam.count].at, load};
+            beam.count++;
+        }
+        weigh(worst, &beam, stands[i].member);
+    }
+    return true;
+}
+
+static void give_worst(struct amount *results, const struct worst *worst,
+                       const struct timber_member *member, size_t count, struct working *working)
+{
+    double stress = worst->moment / wood_section_modulus(member->section);
+    double shear = timber_shear_stress(member->section, worst->shear);
+    working_step(working, "statics; each clear span taken as simply supported",
+                 "%zu attachment(s); member %g is bent most: %zu on one span, M = %.6g lbf·ft, "
+                 "fb = M/S = %.5g psi of %.5g psi",
+                 count, worst->member, worst->attachments, worst->moment / 12, stress,
+                 member->bending);
+    working_step(working, "NDS 3.4", "largest V = %.5g lbf, fv = 3V/2bd = %.5g psi of %.5g psi",
+                 worst->shear, shear, member->shear);
+    results[0] = result_in(stress, "psi");
+    results[1] = result_in(member->bending, "psi");
+    results[2] = amount_of_number(fmax(stress / member->bending, shear / member->shear));
+    results[3] = result_in(shear, "psi");
+    results[4] = result_in(member->shear, "psi");
+    results[5] = result_in(worst->deflection, "in");
+    results[6] = amount_of_number((double)worst->attachments);
+    results[7] = amount_of_number(worst->member);
+}
+
+bool run_framing_under_array(struct amount *results, const struct object *about,
+                             const struct amount *inputs, struct working *working)
+{
+    struct rafter rafter;
+    struct bearing bearing;
+    struct stand *stands;
+    size_t count;
+    struct worst worst = {.moment = 0};
+    if (!rafter_take(&rafter, about, working) || !take_bearing(&bearing, about, &rafter, working) ||
+        !take_stands(&stands, &count, &bearing, about->parent, working))
+        return false;
+    take_strength(&rafter, inputs[ARRAY_DURATION], inputs[ARRAY_BASIS]);
+    if (!timber_member_take(&rafter.member, working))
+        return false;
+    const struct wood_section *section = rafter.member.section;
+    struct beam beam = {
+        .span = rafter.span,
+        .line_load = input_in(inputs[ARRAY_ROOF_LOAD], "psf", 0) / 144 * rafter.member.spacing,
+        .stiffness = rafter.member.elasticity * wood_section_second_moment(section)};
+    double load = input_in(inputs[ARRAY_ATTACHMENT_LOAD], "lbf", 0);
+    if (!weigh_all(&worst, beam, load, stands, count, working))
+        return false;
+    give_worst(results, &worst, &rafter.member, count, working);
+    return true;
+}

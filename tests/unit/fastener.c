@@ -1,0 +1,341 @@
+/* Fasteners and attachments against published values, worked examples and their own laws. */
+#include "calculator_trial.h"
+#include "wood.h"
+#include "words.h"
+
+static void try_lag_cell(struct trial *trial, char **fields)
+{
+    char diameter[40];
+    snprintf(diameter, sizeof diameter, "%s in", fields[1]);
+    CHECK(trial_run(trial, NULL, "lag_withdrawal", "diameter", diameter, "penetration", "6 in",
+                    "load_duration", "occupancy live", "specific_gravity", fields[0], NULL),
+          "a cell of the table runs");
+    CHECK_NEAR(round(trial_number(trial, "reference")), strtod(fields[2], NULL), 0.01,
+               "withdrawal value to the pound");
+    CHECK_NEAR(trial_number(trial, "capacity"), 6 * trial_number(trial, "per_length"), 1e-6,
+               "capacity is value times thread");
+}
+
+static void try_lateral_cell(struct trial *trial, char **fields)
+{
+    char diameter[40], plate[40], penetration[40];
+    static const char *const directions[] = {"parallel to grain", "perpendicular to grain"};
+    snprintf(diameter, sizeof diameter, "%s in", fields[2]);
+    snprintf(plate, sizeof plate, "%s in", fields[0]);
+    snprintf(penetration, sizeof penetration, "%.6g in", 8 * strtod(fields[2], NULL));
+    for (size_t i = 0; i < 2; i++) {
+        CHECK(trial_run(trial, NULL, "lag_lateral", "diameter", diameter, "plate_thickness", plate,
+                        "penetration", penetration, "direction", directions[i], "load_duration",
+                        "occupancy live", "specific_gravity", fields[3], NULL),
+              "a cell of Table 12K runs");
+        CHECK_NEAR(trial_number(trial, "capacity"), strtod(fields[4 + i], NULL), 1e-6,
+                   "lateral value of the table");
+    }
+}
+
+static void try_gravity(struct trial *trial, char **fields)
+{
+    const char *name = strstr(fields[0], "Cedars") != NULL       ? "Western Red Cedar"
+                       : strstr(fields[0], "open grain") != NULL ? "Redwood"
+                                                                 : fields[0];
+    if (wood_species_find(name) == NULL)
+        return; /* the facts have no such word */
+    CHECK(trial_run(trial, NULL, "wood_gravity", "species", name, NULL), "a species has a gravity");
+    CHECK_NEAR(trial_number(trial, "specific_gravity"), strtod(fields[1], NULL), 1e-9,
+               "its gravity is the table's");
+    trial_run(trial, NULL, "lag_withdrawal", "diameter", "5/16 in", "penetration", "3 in",
+              "load_duration", "occupancy live", "species", name, NULL);
+    CHECK_NEAR(round(trial_number(trial, "reference")), strtod(fields[2], NULL), 0.01,
+               "a 5/16 in lag screw in that species");
+}
+
+static void try_thread_length(struct trial *trial, char **fields)
+{
+    char length[40];
+    snprintf(length, sizeof length, "%s in", fields[0]);
+    trial_run(trial, NULL, "thread_penetration", "fastener", "lag screw", "diameter", "5/16 in",
+              "length", length, "fixture_thickness", "0 in", "sheathing", "0 in", NULL);
+    CHECK_NEAR(trial_number(trial, "penetration"), strtod(fields[1], NULL) - 3.0 / 16, 1e-9,
+               "thread of a lag screw by its length, less its tip");
+}
+
+static void try_lag_dimensions(struct trial *trial, char **fields)
+{
+    (void)trial;
+    const struct wood_lag *lag = wood_lag_find(strtod(fields[0], NULL));
+    if (CHECK(lag != NULL, "a lag screw of the table")) {
+        CHECK_NEAR(lag->root, strtod(fields[1], NULL), 1e-9, "its root");
+        CHECK_NEAR(lag->tip, strtod(fields[2], NULL), 6e-5, "its tip");
+    }
+}
+
+static void test_tables(struct trial *trial)
+{
+    CHECK(trial_rows(trial, "lag_withdrawal.csv", try_lag_cell) == 242, "242 withdrawal cells");
+    CHECK(trial_rows(trial, "lag_lateral.csv", try_lateral_cell) == 109, "109 rows of Table 12K");
+    CHECK(trial_rows(trial, "specific_gravity.csv", try_gravity) == 15, "15 species");
+    CHECK(trial_rows(trial, "lag_thread_length.csv", try_thread_length) == 8, "8 thread lengths");
+    CHECK(trial_rows(trial, "lag_dimensions.csv", try_lag_dimensions) == 4, "4 lag screws");
+    for (const char *const *word = words_for_species; *word != NULL; word++)
+        CHECK(wood_species_find(*word) != NULL, *word);
+}
+
+static void test_durations(struct trial *trial)
+{
+    static const struct {
+        const char *load;
+        double factor;
+    } published[] = {{"dead", 0.9},       {"occupancy live", 1}, {"snow", 1.15},
+                     {"roof live", 1.25}, {"wind", 1.6},         {"earthquake", 1.6}};
+    for (size_t i = 0; i < sizeof published / sizeof published[0]; i++) {
+        CHECK(trial_run(trial, NULL, "load_duration_factor", "load_duration", published[i].load,
+                        NULL),
+              "a load duration is known");
+        CHECK_NEAR(trial_number(trial, "factor"), published[i].factor, 1e-12, published[i].load);
+        CHECK_TEXT(wood_duration_loads[i], published[i].load, "the words are those of the table");
+    }
+    CHECK(wood_duration_loads[6] == NULL, "no load without its factor tried");
+    CHECK(!trial_run(trial, NULL, "load_duration_factor", "load_duration", "storm", NULL) &&
+              trial_stopped(trial, STOP_WRONG, "roof live"),
+          "an unknown duration is refused with the known ones");
+}
+
+/* EX02's fastener: City of Everett WA record 1590007 p.14: 532 and 851.2 lbf. */
+static void test_published_lag(struct trial *trial)
+{
+    trial_run(trial, NULL, "lag_withdrawal", "diameter", "5/16 in", "penetration", "2 in",
+              "load_duration", "wind", "specific_gravity", "0.5", NULL);
+    CHECK_NEAR(2 * round(trial_number(trial, "reference")), 532, 1e-9, "EX02: 2 in × 266 lbf/in");
+    CHECK_NEAR(trial_number(trial, "capacity"), 851.2, 0.2, "EX02: for wind");
+    CHECK_NEAR(trial_number(trial, "least_penetration"), 1.25, 1e-9, "4 D");
+}
+
+/* EX14: an AWC connection calculation in City of Santa Ana record 548684 p.322: 7 in screw through
+ * 1/4 in into 7-1/2 in of G 0.50; (4 - 7/32) in × 305 lbf/in = 1153 lbf. */
+static void test_thread(struct trial *trial)
+{
+    CHECK(trial_run(trial, NULL, "thread_penetration", "fastener", "lag screw", "diameter",
+                    "3/8 in", "length", "7 in", "fixture_thickness", "1/4 in", "sheathing", "0 in",
+                    "member_depth", "7.5 in", NULL),
+          "EX14 runs");
+    CHECK_NEAR(trial_number(trial, "penetration"), 3.78125, 1e-9, "EX14: thread less tip");
+    CHECK(trial_run(trial, NULL, "lag_withdrawal", "diameter", "3/8 in", "penetration",
+                    "3.78125 in", "load_duration", "occupancy live", "species", "Douglas Fir-Larch",
+                    NULL),
+          "EX14's withdrawal runs");
+    CHECK_NEAR(trial_number(trial, "capacity"), 1153, 0.5, "EX14: 1153 lbf");
+
+    static const char *const name = "thread_penetration";
+    trial_run(trial, NULL, name, "fastener", "lag screw", "diameter", "5/16 in", "length", "4 in",
+              "fixture_thickness", "1/2 in", "sheathing", "1/2 in", NULL);
+    CHECK_NEAR(trial_number(trial, "penetration"), 2.5 - 3.0 / 16, 1e-9,
+               "the sheathing lies in the shank's length, so no thread is lost");
+    trial_run(trial, NULL, name, "fastener", "lag screw", "diameter", "5/16 in", "length", "4 in",
+              "fixture_thickness", "1.5 in", "sheathing", "1 in", NULL);
+    CHECK_NEAR(trial_number(trial, "penetration"), 1.5 - 3.0 / 16, 1e-9,
+               "thread in the sheathing is not counted");
+    trial_run(trial, NULL, name, "fastener", "lag screw", "diameter", "5/16 in", "length", "4 in",
+              "fixture_thickness", "0 in", "sheathing", "1/2 in", "member_depth", "1.5 in", NULL);
+    CHECK_NEAR(trial_number(trial, "penetration"), 0.5, 1e-9,
+               "thread that comes out below the member is not counted");
+    trial_run(trial, NULL, name, "fastener", "lag screw", "diameter", "5/16 in", "length", "2 in",
+              "fixture_thickness", "1.5 in", "sheathing", "1 in", NULL);
+    CHECK_NEAR(trial_number(trial, "penetration"), 0, 0, "a screw that does not reach has none");
+    CHECK(!trial_run(trial, NULL, name, "fastener", "lag screw", "diameter", "5/8 in", "length",
+                     "6 in", "fixture_thickness", "0 in", "sheathing", "0 in", NULL) &&
+              trial_stopped(trial, STOP_BEYOND, "tip"),
+          "a lag screw whose tip is not in the table is said to be so");
+    CHECK(!trial_run(trial, NULL, name, "fastener", "structural screw", "diameter", "1/4 in",
+                     "length", "4 in", "fixture_thickness", "0 in", "sheathing", "0 in", NULL) &&
+              trial_stopped(trial, STOP_BEYOND, "maker"),
+          "a maker's own screw needs its maker's thread");
+    CHECK(trial_run(trial, NULL, name, "fastener", "structural screw", "diameter", "1/4 in",
+                    "length", "4 in", "fixture_thickness", "0 in", "sheathing", "1/2 in",
+                    "thread_length", "3 in", "tip_length", "0.3 in", NULL),
+          "with the maker's thread it runs");
+    CHECK_NEAR(trial_number(trial, "penetration"), 2.7, 1e-9, "thread less tip, as given");
+}
+
+static void test_withdrawal_factors(struct trial *trial)
+{
+    static const struct {
+        const char *wet, *temperature, *end;
+        double factor;
+    } cases[] = {{"no", "-", "-", 1},          {"yes", "-", "-", 0.7},
+                 {"no", "100 °F", "-", 1},     {"no", "110 °F", "-", 0.8},
+                 {"yes", "110 °F", "-", 0.49}, {"no", "140 °F", "-", 0.7},
+                 {"yes", "140 °F", "-", 0.35}, {"no", "-", "yes", 0.75}};
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        trial_run(trial, NULL, "lag_withdrawal", "diameter", "5/16 in", "penetration", "2 in",
+                  "load_duration", "occupancy live", "species", "Hem-Fir", "wet_service",
+                  cases[i].wet, "temperature", cases[i].temperature, "end_grain", cases[i].end,
+                  NULL);
+        CHECK_NEAR(trial_number(trial, "per_length") / trial_number(trial, "reference"),
+                   cases[i].factor, 1e-12, "factors of moisture, heat and grain");
+    }
+    CHECK(trial_run(trial, NULL, "wood_screw_withdrawal", "diameter", "0.242 in", "penetration",
+                    "2 in", "load_duration", "occupancy live", "specific_gravity", "0.5", NULL),
+          "a wood screw runs");
+    CHECK_NEAR(trial_number(trial, "reference"), 172, 0.5, "#14 wood screw, G 0.50: 172 lbf/in");
+    trial_run(trial, NULL, "wood_screw_withdrawal", "diameter", "0.242 in", "penetration", "1.4 in",
+              "load_duration", "wind", "specific_gravity", "0.5", NULL);
+    CHECK_NEAR(trial_number(trial, "capacity"), 0, 0,
+               "less than 6 D of a wood screw holds nothing");
+}
+
+static void test_least_penetration(struct trial *trial)
+{
+    static const struct {
+        const char *penetration;
+        bool holds;
+    } cases[] = {{"1.25 in", true}, {"1.2499 in", false}, {"0 in", false}, {"1.2501 in", true}};
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        CHECK(trial_run(trial, NULL, "lag_withdrawal", "diameter", "5/16 in", "penetration",
+                        cases[i].penetration, "load_duration", "wind", "species", "Southern Pine",
+                        NULL),
+              "a short screw is a result, not a stop");
+        CHECK((trial_number(trial, "capacity") > 0) == cases[i].holds,
+              "withdrawal begins at 4 D, not below");
+        CHECK(trial_says(trial, "no withdrawal capacity") != cases[i].holds,
+              "the working says why it holds nothing");
+    }
+}
+
+static void test_lateral(struct trial *trial)
+{
+    trial_run(trial, NULL, "lag_lateral", "diameter", "5/16 in", "plate_thickness", "0.25 in",
+              "penetration", "2.5 in", "direction", "parallel to grain", "load_duration", "wind",
+              "species", "Douglas Fir-Larch", NULL);
+    CHECK_NEAR(trial_number(trial, "reference"), 210, 1e-9,
+               "a plate above the table takes its thickest row");
+    CHECK_NEAR(trial_number(trial, "capacity"), 336, 1e-9, "210 lbf × 1.6");
+    trial_run(trial, NULL, "lag_lateral", "diameter", "3/8 in", "plate_thickness", "0.134 in",
+              "penetration", "3 in", "direction", "parallel to grain", "load_duration",
+              "occupancy live", "specific_gravity", "0.5", NULL);
+    CHECK_NEAR(trial_number(trial, "reference"), 210, 1e-9,
+               "where the 10 gage row was not seen the 11 gage one stands in");
+    trial_run(trial, NULL, "lag_lateral", "diameter", "1/4 in", "plate_thickness", "0.105 in",
+              "penetration", "1 in", "direction", "perpendicular to grain", "load_duration",
+              "occupancy live", "specific_gravity", "0.5", NULL);
+    CHECK_NEAR(trial_number(trial, "capacity"), 60, 1e-9, "at 4 D half of the value at 8 D");
+    trial_run(trial, NULL, "lag_lateral", "diameter", "1/4 in", "plate_thickness", "0.105 in",
+              "penetration", "0.99 in", "direction", "parallel to grain", "load_duration", "wind",
+              "specific_gravity", "0.5", NULL);
+    CHECK_NEAR(trial_number(trial, "capacity"), 0, 0, "below 4 D nothing");
+    static const char *const beyond[][3] = {{"1/2 in", "0.105 in", "0.5"},
+                                            {"5/16 in", "0.06 in", "0.5"},
+                                            {"5/16 in", "0.105 in", "0.33"}};
+    for (size_t i = 0; i < 3; i++)
+        CHECK(!trial_run(trial, NULL, "lag_lateral", "diameter", beyond[i][0], "plate_thickness",
+                         beyond[i][1], "penetration", "4 in", "direction", "parallel to grain",
+                         "load_duration", "wind", "specific_gravity", beyond[i][2], NULL) &&
+                  trial_stopped(trial, STOP_BEYOND, "no sourced lateral value"),
+              "what the table does not hold is beyond it");
+}
+
+static double combined(struct trial *trial, const char *tension, const char *shear)
+{
+    trial_run(trial, NULL, "combined_capacity", "withdrawal", "800 lbf", "lateral", "200 lbf",
+              "tension", tension, "shear", shear, NULL);
+    return trial_number(trial, "capacity");
+}
+
+static void test_combined(struct trial *trial)
+{
+    CHECK_NEAR(combined(trial, "100 lbf", "0 lbf"), 800, 1e-9, "straight out: withdrawal");
+    CHECK_NEAR(combined(trial, "0 lbf", "100 lbf"), 200, 1e-9, "straight along: lateral");
+    CHECK_NEAR(combined(trial, "100 lbf", "100 lbf"), 320, 1e-9, "at 45°: 2·800·200/1000");
+    CHECK_NEAR(trial_number(trial, "ratio"), sqrt(20000) / 320, 1e-9, "load over capacity");
+    CHECK_NEAR(trial_number(trial, "angle"), 45, 1e-9, "the load's angle");
+    double last = 0;
+    for (int i = 0; i <= 90; i += 5) {
+        char tension[40], shear[40];
+        snprintf(tension, sizeof tension, "%.9f lbf", fabs(sin(i * acos(-1) / 180)));
+        snprintf(shear, sizeof shear, "%.9f lbf", fabs(cos(i * acos(-1) / 180)));
+        double now = combined(trial, tension, shear);
+        CHECK(now >= last, "the steeper the load, the nearer to the larger withdrawal");
+        last = now;
+    }
+    CHECK(!trial_run(trial, NULL, "combined_capacity", "withdrawal", "1 lbf", "lateral", "1 lbf",
+                     "tension", "0 lbf", "shear", "0 lbf", NULL) &&
+              trial_stopped(trial, STOP_WRONG, "direction"),
+          "no load has no direction");
+    CHECK(trial_run(trial, NULL, "fastener_capacity", "withdrawal", "500 lbf", "fasteners", "2",
+                    "prying_factor", "1.25", NULL),
+          "prying runs");
+    CHECK_NEAR(trial_number(trial, "capacity"), 800, 1e-9, "2 × 500 / 1.25");
+}
+
+static void test_refusals(struct trial *trial)
+{
+    static const char *const cases[][6] = {
+        {"3/16 in", "2 in", "0.5", "-", "-", "diameter"},
+        {"2 in", "2 in", "0.5", "-", "-", "diameter"},
+        {"2 lbf", "2 in", "0.5", "-", "-", "length"},
+        {"5/16 in", "-1 in", "0.5", "-", "-", "penetration"},
+        {"5/16 in", "20 in", "0.5", "-", "-", "penetration"},
+        {"5/16 in", "2 in", "0.2", "-", "-", "specific_gravity"},
+        {"5/16 in", "2 in", "0.9", "-", "-", "specific_gravity"},
+        {"5/16 in", "2 in", "-", "Balsa", "-", "Spruce-Pine-Fir"},
+        {"5/16 in", "2 in", "-", "-", "-", "either species or"},
+        {"5/16 in", "2 in", "0.5", "Hem-Fir", "-", "either species or"},
+        {"5/16 in", "2 in", "0.5", "-", "250 °F", "temperature"},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++)
+        CHECK(!trial_run(trial, NULL, "lag_withdrawal", "diameter", cases[i][0], "penetration",
+                         cases[i][1], "specific_gravity", cases[i][2], "species", cases[i][3],
+                         "temperature", cases[i][4], "load_duration", "wind", NULL) &&
+                  trial_stopped(trial, STOP_WRONG, cases[i][5]),
+              cases[i][5]);
+    CHECK(!trial_run(trial, NULL, "lag_withdrawal", "diameter", "5/16 in", "penetration", "2 in",
+                     "specific_gravity", "0.5", "temperature", "160 °F", "load_duration", "wind",
+                     NULL) &&
+              trial_stopped(trial, STOP_BEYOND, "150 °F"),
+          "wood hotter than the factors reach");
+}
+
+/* Withdrawal never falls with G, D at or above 4 D, penetration; wet never helps. Ranges: those of
+ * the parameters. */
+static void test_monotony(struct trial *trial)
+{
+    unsigned long long state = 20250611;
+    for (int i = 0; i < 2000; i++) {
+        double low[3] = {trial_random(&state, 0.31, 0.73), trial_random(&state, 0.25, 1.25),
+                         trial_random(&state, 5, 12)};
+        double high[3] = {trial_random(&state, low[0], 0.73), trial_random(&state, low[1], 1.25),
+                          trial_random(&state, low[2], 12)};
+        int raised = i % 3;
+        char gravity[40], diameter[40], penetration[40];
+        double capacity[2];
+        for (int pass = 0; pass < 2; pass++) {
+            snprintf(gravity, sizeof gravity, "%.9g", pass && raised == 0 ? high[0] : low[0]);
+            snprintf(diameter, sizeof diameter, "%.9g in", pass && raised == 1 ? high[1] : low[1]);
+            snprintf(penetration, sizeof penetration, "%.9g in",
+                     pass && raised == 2 ? high[2] : low[2]);
+            trial_run(trial, NULL, "lag_withdrawal", "diameter", diameter, "penetration",
+                      penetration, "load_duration", "snow", "specific_gravity", gravity, NULL);
+            capacity[pass] = trial_number(trial, "capacity");
+        }
+        CHECK(capacity[1] >= capacity[0] * (1 - 1e-12),
+              "denser wood, a thicker screw, more thread never hold less");
+        CHECK(capacity[0] > 0, "from 4 D on there is a capacity");
+    }
+}
+
+int main(void)
+{
+    struct trial trial;
+    trial_open(&trial);
+    test_tables(&trial);
+    test_durations(&trial);
+    test_published_lag(&trial);
+    test_thread(&trial);
+    test_withdrawal_factors(&trial);
+    test_least_penetration(&trial);
+    test_lateral(&trial);
+    test_combined(&trial);
+    test_refusals(&trial);
+    test_monotony(&trial);
+    trial_close(&trial);
+    return checks_end();
+}
