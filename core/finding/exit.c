@@ -6,19 +6,22 @@ static const int codes[] = {64, 74, 70, 3, 4, 1, 2, 0};
 
 enum { CODES = sizeof codes / sizeof codes[0], NO_MEMORY = 70 };
 
-static size_t rank(int code) {
+static size_t rank(int code)
+{
     size_t at = 0;
     while (at < CODES - 1 && codes[at] != code)
         at++;
     return at;
 }
 
-int exit_code_first(int a, int b) {
+int exit_code_first(int a, int b)
+{
     return rank(a) <= rank(b) ? a : b;
 }
 
 /* A waiver lifts its rule for the thing as a whole. */
-static int code_of_finding(const struct finding *finding) {
+static int code_of_finding(const struct finding *finding)
+{
     if (finding->waiver != NULL)
         return 0;
     if (finding->outcome == OUTCOME_FAIL && finding->normative == SHALL)
@@ -27,7 +30,8 @@ static int code_of_finding(const struct finding *finding) {
 }
 
 int exit_code(const struct findings *findings, const struct problems *problems,
-              bool any_rule_in_force) {
+              bool any_rule_in_force)
+{
     static const int of_weight[] = {
         [PROBLEM_COMMAND] = 64, [PROBLEM_OUTPUT] = 74, [PROBLEM_MEMORY] = 70,
         [PROBLEM_INPUT] = 3,    [PROBLEM_RULE] = 4,    [PROBLEM_NOTE] = 0};
@@ -39,4 +43,12 @@ int exit_code(const struct findings *findings, const struct problems *problems,
     for (size_t i = 0; findings != NULL && i < findings->count; i++)
         code = exit_code_first(code, code_of_finding(findings->items[i]));
     return code;
+}
+
+bool any_rule_holds(const struct rulebook *rulebook)
+{
+    for (size_t i = 0; rulebook != NULL && i < rulebook->rule_count; i++)
+        if (rulebook->rules[i].holds)
+            return true;
+    return false;
 }

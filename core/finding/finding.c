@@ -2,7 +2,8 @@
 
 #include <string.h>
 
-struct test *test_add(struct test **tests, size_t *count, size_t *capacity, struct arena *arena) {
+struct test *test_add(struct test **tests, size_t *count, size_t *capacity, struct arena *arena)
+{
     struct test *items = arena_grow(arena, *tests, *count, capacity, sizeof *items);
     if (items == NULL)
         return NULL;
@@ -11,7 +12,8 @@ struct test *test_add(struct test **tests, size_t *count, size_t *capacity, stru
     return &items[(*count)++];
 }
 
-struct finding *finding_add(struct findings *findings) {
+struct finding *finding_add(struct findings *findings)
+{
     struct finding **items = arena_grow(findings->arena, findings->items, findings->count,
                                         &findings->capacity, sizeof(struct finding *));
     struct finding *finding = items != NULL ? arena_take(findings->arena, sizeof *finding) : NULL;
@@ -24,12 +26,14 @@ struct finding *finding_add(struct findings *findings) {
     return finding;
 }
 
-const char *finding_fingerprint(const struct finding *finding, struct arena *arena) {
+const char *finding_fingerprint(const struct finding *finding, struct arena *arena)
+{
     return arena_format(arena, "%s|%s:%s", finding->rule->id, finding->about_kind,
                         finding->about_name);
 }
 
-struct finding_counts findings_count(const struct findings *findings) {
+struct finding_counts findings_count(const struct findings *findings)
+{
     struct finding_counts counts = {{0}, 0, 0};
     for (size_t i = 0; i < findings->count; i++) {
         const struct finding *finding = findings->items[i];
@@ -44,11 +48,13 @@ struct finding_counts findings_count(const struct findings *findings) {
     return counts;
 }
 
-static int compare_sizes(size_t a, size_t b) {
+static int compare_sizes(size_t a, size_t b)
+{
     return a < b ? -1 : a > b;
 }
 
-static int compare_findings(const struct finding *a, const struct finding *b) {
+static int compare_findings(const struct finding *a, const struct finding *b)
+{
     int order = compare_sizes(a->order, b->order);
     if (order == 0)
         order = compare_sizes(a->place.line, b->place.line);
@@ -58,7 +64,8 @@ static int compare_findings(const struct finding *a, const struct finding *b) {
 }
 
 /* By insertion: the judge adds findings nearly in order, and equals must keep theirs. */
-void findings_sort(struct findings *findings) {
+void findings_sort(struct findings *findings)
+{
     for (size_t i = 1; i < findings->count; i++) {
         struct finding *moved = findings->items[i];
         size_t at = i;
@@ -69,14 +76,16 @@ void findings_sort(struct findings *findings) {
 }
 
 /* Options that another option makes good count no more. */
-static bool any_unsettled(const struct test *tests, size_t count) {
+static bool any_unsettled(const struct test *tests, size_t count)
+{
     for (size_t i = 0; i < count; i++)
         if (tests[i].outcome == OUTCOME_OPEN || tests[i].outcome == OUTCOME_REVIEW)
             return true;
     return false;
 }
 
-bool finding_is_unsettled(const struct finding *finding) {
+bool finding_is_unsettled(const struct finding *finding)
+{
     return finding->outcome == OUTCOME_OPEN || finding->outcome == OUTCOME_REVIEW ||
            any_unsettled(finding->tests, finding->test_count);
 }

@@ -172,6 +172,8 @@ bool finding_is_unsettled(const struct finding *finding);
  * 70, 3, 4, 1, 2, 0. */
 int exit_code(const struct findings *findings, const struct problems *problems,
               bool any_rule_in_force);
+/* Does at least one rule hold? NULL: no. */
+bool any_rule_holds(const struct rulebook *rulebook);
 /* Of two exit codes the one that comes first in that order. */
 int exit_code_first(int a, int b);
 

@@ -5,14 +5,16 @@
 #include <stdio.h>
 #include <string.h>
 
-static bool refuse(struct quantity_fault *fault, const char *code, const char *message) {
+static bool refuse(struct quantity_fault *fault, const char *code, const char *message)
+{
     fault->code = code;
     fault->offset = 0;
     snprintf(fault->message, sizeof fault->message, "%s", message);
     return false;
 }
 
-static const char *type_name(enum amount_type type) {
+static const char *type_name(enum amount_type type)
+{
     static const char *const names[] = {
         [AMOUNT_NONE] = "nothing",    [AMOUNT_QUANTITY] = "a quantity",
         [AMOUNT_NUMBER] = "a number", [AMOUNT_YESNO] = "a yes or no",
@@ -20,7 +22,8 @@ static const char *type_name(enum amount_type type) {
     return names[type];
 }
 
-static bool refuse_types(struct quantity_fault *fault, const struct test *test) {
+static bool refuse_types(struct quantity_fault *fault, const struct test *test)
+{
     fault->code = "dimension";
     fault->offset = 0;
     snprintf(fault->message, sizeof fault->message, "%s cannot be compared with %s here",
@@ -28,12 +31,14 @@ static bool refuse_types(struct quantity_fault *fault, const struct test *test) 
     return false;
 }
 
-static bool are_same(const struct amount *a, const struct amount *b) {
+static bool are_same(const struct amount *a, const struct amount *b)
+{
     return a->type == AMOUNT_WORD ? strcmp(a->word, b->word) == 0 : a->yes == b->yes;
 }
 
 /* -1, 0, 1, as actual stands to limit. */
-static bool compare(int *out, const struct test *test, struct quantity_fault *fault) {
+static bool compare(int *out, const struct test *test, struct quantity_fault *fault)
+{
     const struct amount *a = &test->actual, *b = &test->limit;
     if (a->type != b->type)
         return refuse_types(fault, test);
@@ -61,7 +66,8 @@ static bool compare(int *out, const struct test *test, struct quantity_fault *fa
     }
 }
 
-static bool holds(enum relation relation, int order) {
+static bool holds(enum relation relation, int order)
+{
     switch (relation) {
     case RELATION_NOT_EXCEED:
         return order <= 0;
@@ -78,7 +84,8 @@ static bool holds(enum relation relation, int order) {
 
 /* Where a share of the limit means something: not of 0, a point on a temperature scale, a date, a
  * word, a yes/no; nor for what holds because it is the same. */
-static void set_margin(struct test *test, int order) {
+static void set_margin(struct test *test, int order)
+{
     double actual = test->actual.quantity.value, limit = test->limit.quantity.value;
     test->has_margin = false;
     test->margin = 0;
@@ -96,7 +103,8 @@ static void set_margin(struct test *test, int order) {
     test->margin = test->has_margin ? margin : 0;
 }
 
-bool test_judge(struct test *test, struct quantity_fault *fault) {
+bool test_judge(struct test *test, struct quantity_fault *fault)
+{
     int order = 0;
     test->has_margin = false;
     if (test->relation == RELATION_BE) {

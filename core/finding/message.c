@@ -13,7 +13,8 @@ enum { DIGITS_SHOWN = 4, DIGITS_MOST = 12 };
 /* The unit that both are shown in where the test names none: what is unchanged since reading prints
  * as written, what was computed prints in the unit of what it is held against. */
 static const struct unit *unit_for(const struct amount *shown, const struct amount *beside,
-                                   const struct unit *wanted) {
+                                   const struct unit *wanted)
+{
     if (wanted != NULL || shown->type != AMOUNT_QUANTITY || shown->quantity.written != NULL)
         return wanted;
     if (beside->type == AMOUNT_QUANTITY && beside->quantity.unit != NULL &&
@@ -22,7 +23,8 @@ static const struct unit *unit_for(const struct amount *shown, const struct amou
     return shown->quantity.unit;
 }
 
-void test_write_amounts(char *actual, char *limit, size_t size, const struct test *test) {
+void test_write_amounts(char *actual, char *limit, size_t size, const struct test *test)
+{
     const struct unit *wanted = test->unit;
     if (wanted != NULL && (test->actual.type != AMOUNT_QUANTITY ||
                            !dimension_is_same(wanted->dimension, test->actual.quantity.dimension)))
@@ -39,7 +41,8 @@ void test_write_amounts(char *actual, char *limit, size_t size, const struct tes
     } while (are_apart && strcmp(actual, limit) == 0 && digits++ < DIGITS_MOST);
 }
 
-void margin_write(char *buffer, size_t size, double margin) {
+void margin_write(char *buffer, size_t size, double margin)
+{
     double percent = fabs(margin) * 100;
     char number[32];
     if (percent > 0 && percent < 0.1) {
@@ -52,7 +55,8 @@ void margin_write(char *buffer, size_t size, double margin) {
 }
 
 /* " (32 % over)", or nothing. */
-static void write_share(char *buffer, size_t size, const struct test *test) {
+static void write_share(char *buffer, size_t size, const struct test *test)
+{
     const char *word = test->relation == RELATION_EQUAL ? "off"
                        : test->relation == RELATION_AT_LEAST || test->relation == RELATION_MORE_THAN
                            ? "short"
@@ -72,7 +76,8 @@ static void write_share(char *buffer, size_t size, const struct test *test) {
         snprintf(buffer, size, "; it stands exactly at the limit");
 }
 
-static const char *relation_words(enum relation relation) {
+static const char *relation_words(enum relation relation)
+{
     switch (relation) {
     case RELATION_NOT_EXCEED:
         return "at most %s is allowed";
@@ -87,7 +92,8 @@ static const char *relation_words(enum relation relation) {
     }
 }
 
-static const char *pair_sentence(const struct test *test, struct arena *arena) {
+static const char *pair_sentence(const struct test *test, struct arena *arena)
+{
     char actual[128], limit[128], demand[200], share[80];
     const char *words = relation_words(test->relation), *gap = strstr(words, "%s");
     test_write_amounts(actual, limit, sizeof actual, test);
@@ -96,7 +102,8 @@ static const char *pair_sentence(const struct test *test, struct arena *arena) {
     return arena_format(arena, "%s is %s; %s%s", test->what, actual, demand, share);
 }
 
-static const char *group_sentence(const struct test *test, struct arena *arena) {
+static const char *group_sentence(const struct test *test, struct arena *arena)
+{
     const struct option *best = options_best(test->options, test->option_count);
     const struct test *deciding =
         best != NULL ? tests_deciding(best->tests, best->test_count) : NULL;
@@ -113,7 +120,8 @@ static const char *group_sentence(const struct test *test, struct arena *arena) 
                         inner);
 }
 
-const char *test_sentence(const struct test *test, struct arena *arena) {
+const char *test_sentence(const struct test *test, struct arena *arena)
+{
     switch (test->relation) {
     case RELATION_ONE_OF:
         return group_sentence(test, arena);
@@ -134,7 +142,8 @@ const char *test_sentence(const struct test *test, struct arena *arena) {
 }
 
 /* How many tests beside the deciding one have its outcome. */
-static size_t count_others(const struct finding *finding, const struct test *deciding) {
+static size_t count_others(const struct finding *finding, const struct test *deciding)
+{
     size_t others = 0;
     for (size_t i = 0; i < finding->test_count; i++)
         others += &finding->tests[i] != deciding && finding->tests[i].outcome == deciding->outcome;
@@ -142,14 +151,16 @@ static size_t count_others(const struct finding *finding, const struct test *dec
 }
 
 /* The first letter large. Only ASCII letters have one here. */
-static const char *begin_large(const char *sentence, struct arena *arena) {
+static const char *begin_large(const char *sentence, struct arena *arena)
+{
     char *large = sentence != NULL ? arena_copy(arena, sentence, strlen(sentence)) : NULL;
     if (large != NULL && large[0] >= 'a' && large[0] <= 'z')
         large[0] = (char)(large[0] - 'a' + 'A');
     return large;
 }
 
-static const char *without_tests(const struct finding *finding) {
+static const char *without_tests(const struct finding *finding)
+{
     switch (finding->outcome) {
     case OUTCOME_NOT_APPLICABLE:
         return "Does not apply here";
@@ -161,7 +172,8 @@ static const char *without_tests(const struct finding *finding) {
 }
 
 /* A rule that broke is open whatever it found before: then what is open decides. */
-static const struct test *deciding_of(const struct finding *finding) {
+static const struct test *deciding_of(const struct finding *finding)
+{
     const struct test *deciding = tests_deciding(finding->tests, finding->test_count);
     if (deciding == NULL || deciding->outcome == finding->outcome)
         return deciding;
@@ -171,7 +183,8 @@ static const struct test *deciding_of(const struct finding *finding) {
     return NULL;
 }
 
-const char *finding_message(const struct finding *finding, struct arena *arena) {
+const char *finding_message(const struct finding *finding, struct arena *arena)
+{
     const struct test *deciding = deciding_of(finding);
     if (deciding == NULL)
         return without_tests(finding);

@@ -3,7 +3,8 @@
 
 #include <assert.h>
 
-const char *outcome_name(enum outcome outcome) {
+const char *outcome_name(enum outcome outcome)
+{
     static const char *const names[OUTCOME_COUNT] = {[OUTCOME_FAIL] = "fail",
                                                      [OUTCOME_OPEN] = "open",
                                                      [OUTCOME_REVIEW] = "review",
@@ -14,7 +15,8 @@ const char *outcome_name(enum outcome outcome) {
     return names[outcome];
 }
 
-const char *relation_name(enum relation relation) {
+const char *relation_name(enum relation relation)
+{
     static const char *const names[] = {
         [RELATION_NOT_EXCEED] = "not_exceed", [RELATION_AT_LEAST] = "at_least",
         [RELATION_LESS_THAN] = "less_than",   [RELATION_MORE_THAN] = "more_than",
@@ -25,7 +27,8 @@ const char *relation_name(enum relation relation) {
 }
 
 /* The enumeration runs from the worst to the mildest. */
-enum outcome tests_outcome(const struct test *tests, size_t count) {
+enum outcome tests_outcome(const struct test *tests, size_t count)
+{
     enum outcome worst = OUTCOME_COUNT;
     for (size_t i = 0; i < count; i++)
         if (tests[i].outcome < worst)
@@ -33,7 +36,8 @@ enum outcome tests_outcome(const struct test *tests, size_t count) {
     return worst;
 }
 
-enum outcome options_outcome(const struct option *options, size_t count) {
+enum outcome options_outcome(const struct option *options, size_t count)
+{
     static const enum outcome order[] = {OUTCOME_PASS, OUTCOME_OPEN, OUTCOME_REVIEW, OUTCOME_FAIL};
     for (size_t i = 0; i < sizeof order / sizeof order[0]; i++)
         for (size_t k = 0; k < count; k++)
@@ -43,14 +47,16 @@ enum outcome options_outcome(const struct option *options, size_t count) {
 }
 
 /* A group's margin is always taken from its options, so that nothing depends on who set it. */
-static bool margin_of(double *out, const struct test *test) {
+static bool margin_of(double *out, const struct test *test)
+{
     if (test->relation == RELATION_ONE_OF)
         return options_margin(out, test->options, test->option_count);
     *out = test->margin;
     return test->has_margin;
 }
 
-bool tests_margin(double *out, const struct test *tests, size_t count) {
+bool tests_margin(double *out, const struct test *tests, size_t count)
+{
     enum outcome outcome = tests_outcome(tests, count);
     bool found = false;
     if (outcome != OUTCOME_PASS && outcome != OUTCOME_FAIL)
@@ -66,7 +72,8 @@ bool tests_margin(double *out, const struct test *tests, size_t count) {
     return found;
 }
 
-const struct option *options_best(const struct option *options, size_t count) {
+const struct option *options_best(const struct option *options, size_t count)
+{
     enum outcome outcome = options_outcome(options, count);
     const struct option *best = NULL;
     double widest = 0;
@@ -85,12 +92,14 @@ const struct option *options_best(const struct option *options, size_t count) {
     return best;
 }
 
-bool options_margin(double *out, const struct option *options, size_t count) {
+bool options_margin(double *out, const struct option *options, size_t count)
+{
     const struct option *best = options_best(options, count);
     return best != NULL && tests_margin(out, best->tests, best->test_count);
 }
 
-enum normative tests_normative(const struct test *tests, size_t count) {
+enum normative tests_normative(const struct test *tests, size_t count)
+{
     bool any_fails = false, any_shall = count == 0;
     for (size_t i = 0; i < count; i++) {
         bool fails = tests[i].outcome == OUTCOME_FAIL;
@@ -102,7 +111,8 @@ enum normative tests_normative(const struct test *tests, size_t count) {
     return any_fails || !any_shall ? SHOULD : SHALL;
 }
 
-const struct test *tests_deciding(const struct test *tests, size_t count) {
+const struct test *tests_deciding(const struct test *tests, size_t count)
+{
     enum outcome outcome = tests_outcome(tests, count);
     enum normative weight = tests_normative(tests, count);
     const struct test *deciding = NULL;
@@ -123,7 +133,8 @@ const struct test *tests_deciding(const struct test *tests, size_t count) {
     return deciding;
 }
 
-bool test_settle_group(struct test *group) {
+bool test_settle_group(struct test *group)
+{
     bool all_recorded = group->option_count > 0;
     assert(group->relation == RELATION_ONE_OF);
     for (size_t i = 0; i < group->option_count; i++) {

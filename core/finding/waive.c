@@ -4,13 +4,15 @@
 #include <string.h>
 
 /* Is "roof_plane:south" this thing? */
-static bool is_about(const struct waiver *waiver, const struct finding *finding) {
+static bool is_about(const struct waiver *waiver, const struct finding *finding)
+{
     size_t kind = strlen(finding->about_kind);
     return strncmp(waiver->about, finding->about_kind, kind) == 0 && waiver->about[kind] == ':' &&
            strcmp(waiver->about + kind + 1, finding->about_name) == 0;
 }
 
-static struct finding *find_finding(const struct findings *findings, const struct waiver *waiver) {
+static struct finding *find_finding(const struct findings *findings, const struct waiver *waiver)
+{
     for (size_t i = 0; i < findings->count; i++)
         if (strcmp(findings->items[i]->rule->id, waiver->rule) == 0 &&
             is_about(waiver, findings->items[i]))
@@ -19,14 +21,16 @@ static struct finding *find_finding(const struct findings *findings, const struc
 }
 
 static bool note(struct problems *problems, const struct waiver *waiver, const char *code,
-                 const char *what) {
+                 const char *what)
+{
     return problems_add(problems, PROBLEM_NOTE, code, waiver->place,
                         "the waiver of %s for %s lifts nothing: %s", waiver->rule, waiver->about,
                         what) != NULL;
 }
 
 static bool note_date(struct problems *problems, const struct waiver *waiver, const char *code,
-                      const char *what, struct date date) {
+                      const char *what, struct date date)
+{
     char day[16], sentence[80];
     date_write(day, sizeof day, date);
     strcpy(sentence, what);
@@ -34,13 +38,15 @@ static bool note_date(struct problems *problems, const struct waiver *waiver, co
     return note(problems, waiver, code, sentence);
 }
 
-static bool is_given(struct date date) {
+static bool is_given(struct date date)
+{
     return date.year != 0;
 }
 
 /* Hangs one waiver, or says why it lifts nothing. */
 static bool hang(struct findings *findings, const struct rulebook *rulebook,
-                 const struct waiver *waiver, struct problems *problems) {
+                 const struct waiver *waiver, struct problems *problems)
+{
     const struct rule *rule = rulebook_find_rule(rulebook, waiver->rule);
     struct finding *finding = find_finding(findings, waiver);
     if (is_given(waiver->from) && date_compare(rulebook->on, waiver->from) < 0)
@@ -63,7 +69,8 @@ static bool hang(struct findings *findings, const struct rulebook *rulebook,
 }
 
 bool findings_waive(struct findings *findings, const struct rulebook *rulebook,
-                    struct problems *problems) {
+                    struct problems *problems)
+{
     bool is_complete = true;
     for (size_t i = 0; i < rulebook->waiver_count; i++)
         is_complete = hang(findings, rulebook, rulebook->waivers[i], problems) && is_complete;

@@ -15,8 +15,9 @@ struct report {
     bool has_date;
     struct date on;
     const char *version;
-    bool with_color; /* text only */
-    unsigned width;  /* text only: columns */
+    bool with_working; /* each finding with its whole working */
+    bool with_color;   /* text only */
+    unsigned width;    /* text only: columns; 0: 80 */
 };
 
 /* Each adds to `out`; false: no memory. */

@@ -34,13 +34,17 @@ struct plumbrule;
 
 /* What to check with. All texts must outlive the call they are handed to. */
 struct plumbrule_options {
-    const char *const *book_directories;      /* ends in NULL */
-    const char *const *catalogue_directories; /* ends in NULL */
-    const char *const *books;                 /* names, lowest first; ends in NULL */
-    const char *on;     /* YYYY-MM-DD, or NULL: the design's permit application date */
-    const char *format; /* "text" or "json" */
-    bool with_color;    /* text only */
-    unsigned width;     /* text only; 0: 80 columns */
+    /* Sought first, in this order; the installed books and those of the source tree follow.
+     * Ends in NULL; NULL: none. */
+    const char *const *book_directories;
+    /* The same for catalogues of equipment; the design's own folder comes before all. */
+    const char *const *catalogue_directories;
+    const char *const *books; /* names, lowest first; ends in NULL */
+    const char *on;           /* YYYY-MM-DD, or NULL: the design's permit application date */
+    const char *format;       /* "text" or "json" */
+    bool with_working;        /* what each finding read and calculated, too */
+    bool with_color;          /* text only */
+    unsigned width;           /* text only; 0: 80 columns */
 };
 
 /* False: no memory. */
@@ -48,7 +52,8 @@ PLUMBRULE_EXPORT bool plumbrule_open(struct plumbrule **out);
 PLUMBRULE_EXPORT void plumbrule_close(struct plumbrule *plumbrule);
 
 /* Checks one design file and gives back the report as text (UTF-8, ends in NUL), which belongs to
- * `plumbrule` and lives until its next call. Problems are part of the report. */
+ * `plumbrule` and lives until its next call. Problems are part of the report. With
+ * PLUMBRULE_NO_MEMORY the report is empty. Never PLUMBRULE_NOT_WRITTEN: writing is the caller's. */
 PLUMBRULE_EXPORT enum plumbrule_end plumbrule_check(const char **report, size_t *length,
                                                     struct plumbrule *plumbrule,
                                                     const char *design_path,

@@ -1,0 +1,253 @@
+/* plumbrule calc: one calculator as a hand calculation. */
+#include "desk.h"
+
+#include <stdio.h>
+#include <string.h>
+
+#include "calculator.h"
+#include "layout.h"
+#include "page.h"
+#include "text.h"
+
+enum { WIDTH = 80, NAMES_MOST = 200, DIGITS = 6 };
+
+/* "length in ft, from 0 to 300", "number from 0 to 1", "one of copper, aluminum", "yes or no". */
+static void write_kind(char *buffer, size_t size, const struct parameter *parameter)
+{
+    char low[32], high[32];
+    size_t length = 0;
+    switch (parameter->type) {
+    case AMOUNT_QUANTITY:
+    case AMOUNT_NUMBER:
+        number_write(low, sizeof low, parameter->low);
+        number_write(high, sizeof high, parameter->high);
+        snprintf(buffer, size, "%s%s%s, from %s to %s",
+                 parameter->type == AMOUNT_NUMBER ? "number" : measure_name(parameter->measure),
+                 parameter->unit[0] ? " in " : "", parameter->unit, low, high);
+        break;
+    case AMOUNT_YESNO:
+        snprintf(buffer, size, "yes or no");
+        break;
+    case AMOUNT_DATE:
+        snprintf(buffer, size, "a day, YYYY-MM-DD");
+        break;
+    default:
+        length = (size_t)snprintf(buffer, size, parameter->words != NULL ? "one of " : "a word");
+        for (size_t i = 0; parameter->words != NULL && parameter->words[i] != NULL && length < size;
+             i++)
+            length += (size_t)snprintf(buffer + length, size - length, "%s%s", i > 0 ? ", " : "",
+                                       parameter->words[i]);
+    }
+}
+
+static void tell_parameter(struct page *page, const struct parameter *parameter)
+{
+    char kind[900], says[1200];
+    write_kind(kind, sizeof kind, parameter);
+    snprintf(says, sizeof says, "%s (%s%s)", parameter->sentence, kind,
+             parameter->is_optional ? "; may be left out" : "");
+    page_paragraph(page, 4, parameter->name, STYLE_PLAIN, 8, says);
+}
+
+static void tell_calculator(struct page *page, const struct calculator *calculator)
+{
+    page_paragraph(page, 0, calculator->name, STYLE_STRONG, 2, calculator->sentence);
+    if (calculator->source != NULL)
+        page_paragraph(page, 2, "source:", STYLE_FAINT, 4, calculator->source);
+    for (size_t i = 0; i < calculator->input_count; i++)
+        tell_parameter(page, &calculator->inputs[i]);
+    for (size_t i = 0; i < calculator->result_count; i++) {
+        char says[400];
+        snprintf(says, sizeof says, "%s = %s", calculator->results[i].name,
+                 calculator->results[i].sentence);
+        page_paragraph(page, 2, "gives", STYLE_PLAIN, 4, says);
+    }
+    page_gap(page);
+}
+
+static enum plumbrule_end list_calculators(struct desk *desk)
+{
+    struct page page = {&desk->out, WIDTH, false};
+    const struct calculator *one;
+    for (size_t i = 0; (one = calculator_at(i)) != NULL; i++)
+        if (one->about_kind == KIND_NONE)
+            tell_calculator(&page, one);
+    text_add_word(&desk->out, "Run one with, say: plumbrule calc NAME input=\"10 ft\" …\n");
+    return PLUMBRULE_STANDS;
+}
+
+static enum plumbrule_end refuse_calculator(struct desk *desk, const char *name)
+{
+    const char *names[NAMES_MOST];
+    size_t count = 0;
+    const struct calculator *one;
+    for (size_t i = 0; count < NAMES_MOST && (one = calculator_at(i)) != NULL; i++)
+        if (one->about_kind == KIND_NONE)
+            names[count++] = one->name;
+    const char *near = text_find_near(name, names, count);
+    return near != NULL
+               ? desk_refuse(desk, "calculator-unknown", NULL,
+                             "there is no calculator '%s'; did you mean '%s'?", name, near)
+               : desk_refuse(desk, "calculator-unknown", NULL,
+                             "there is no calculator '%s'; plumbrule calc lists them all", name);
+}
+
+static bool refuse_value(struct desk *desk, const struct parameter *parameter, const char *why)
+{
+    char kind[900];
+    write_kind(kind, sizeof kind, parameter);
+    desk_refuse(desk, "input-bad", NULL, "%s: %s; it is a %s", parameter->name, why, kind);
+    return false;
+}
+
+static bool read_yesno(struct amount *out, const char *text)
+{
+    bool yes = strcmp(text, "yes") == 0;
+    *out = amount_of_yesno(yes);
+    return yes || strcmp(text, "no") == 0;
+}
+
+/* The value of one input, by what its parameter is. */
+static bool read_value(struct amount *out, const struct parameter *parameter, const char *text,
+                       struct desk *desk)
+{
+    struct quantity_fault fault;
+    enum measure measure = parameter->type == AMOUNT_QUANTITY ? parameter->measure : PURE_NUMBER;
+    struct quantity quantity;
+    struct date date;
+    switch (parameter->type) {
+    case AMOUNT_QUANTITY:
+    case AMOUNT_NUMBER:
+        if (!quantity_read(&quantity, text, strlen(text), measure_dimension(measure), &fault))
+            return refuse_value(desk, parameter, fault.message);
+        quantity.written = parameter->type == AMOUNT_QUANTITY ? text : NULL;
+        *out = parameter->type == AMOUNT_QUANTITY ? amount_of_quantity(quantity)
+                                                  : amount_of_number(quantity.value);
+        return true;
+    case AMOUNT_YESNO:
+        return read_yesno(out, text) || refuse_value(desk, parameter, "it is neither yes nor no");
+    case AMOUNT_DATE:
+        if (!date_read(&date, text, strlen(text)))
+            return refuse_value(desk, parameter, "that is no day");
+        *out = amount_of_date(date);
+        return true;
+    default:
+        *out = amount_of_word(text);
+        return true;
+    }
+}
+
+static bool refuse_input(struct desk *desk, const struct calculator *calculator, const char *name)
+{
+    const char *names[CALCULATOR_INPUTS];
+    char list[600] = "";
+    size_t length = 0;
+    for (size_t i = 0; i < calculator->input_count && length < sizeof list; i++) {
+        names[i] = calculator->inputs[i].name;
+        length += (size_t)snprintf(list + length, sizeof list - length, "%s%s", i > 0 ? ", " : "",
+                                   names[i]);
+    }
+    const char *near = text_find_near(name, names, calculator->input_count);
+    desk_refuse(desk, "input-unknown", NULL, "%s has no input '%s'; %s%s", calculator->name, name,
+                near != NULL ? "did you mean " : "it has ", near != NULL ? near : list);
+    return false;
+}
+
+static bool read_input(struct amount *inputs, const struct calculator *calculator,
+                       const char *operand, struct desk *desk)
+{
+    const char *equals = strchr(operand, '=');
+    if (equals == NULL) {
+        desk_refuse(desk, "input-bad", "height=\"18 ft\"", "'%s' is no INPUT=VALUE", operand);
+        return false;
+    }
+    char *name = arena_copy(desk->arena, operand, (size_t)(equals - operand));
+    for (size_t i = 0; name != NULL && i < calculator->input_count; i++) {
+        if (strcmp(calculator->inputs[i].name, name) != 0)
+            continue;
+        if (inputs[i].type != AMOUNT_NONE)
+            return refuse_value(desk, &calculator->inputs[i], "it is given twice");
+        return read_value(&inputs[i], &calculator->inputs[i], equals + 1, desk);
+    }
+    return name != NULL && refuse_input(desk, calculator, name);
+}
+
+/* Reads all inputs and tells all mistakes at once. */
+static bool read_inputs(struct amount *inputs, const struct calculator *calculator,
+                        struct desk *desk)
+{
+    bool all_read = true;
+    for (size_t i = 1; i < desk->operands.count; i++)
+        all_read = read_input(inputs, calculator, desk->operands.items[i], desk) && all_read;
+    for (size_t i = 0; all_read && i < calculator->input_count; i++)
+        if (inputs[i].type == AMOUNT_NONE && !calculator->inputs[i].is_optional)
+            refuse_value(desk, &calculator->inputs[i], "it is not given");
+    return all_read && desk->problems.count == 0;
+}
+
+static void tell_working(struct page *page, const struct calculator *calculator,
+                         const struct amount *results, const struct working *working)
+{
+    for (size_t i = 0; i < calculator->result_count; i++) {
+        char is[128];
+        if (results[i].type == AMOUNT_NONE)
+            continue;
+        amount_write(is, sizeof is, results[i], NULL, DIGITS);
+        text_add_format(page->out, "%s = %s\n", calculator->results[i].name, is);
+    }
+    text_add_word(page->out, "\nWorking\n");
+    for (size_t i = 0; i < working->step_count; i++) {
+        const struct step *step = &working->steps[i];
+        page_paragraph(page, 0, NULL, STYLE_PLAIN, 2, step->text);
+        if (step->source != NULL)
+            page_paragraph(page, 0, NULL, STYLE_PLAIN, 6, step->source);
+    }
+}
+
+/* Why there is no result. */
+static enum plumbrule_end tell_stop(struct desk *desk, const struct calculator *calculator,
+                                    const struct stop *stop)
+{
+    switch (stop->kind) {
+    case STOP_MEMORY:
+        return PLUMBRULE_NO_MEMORY;
+    case STOP_BEYOND:
+        problems_add(&desk->problems, PROBLEM_NOTE, "beyond", (struct place){0},
+                     "%s cannot tell; a person must judge: %s", calculator->name, stop->why);
+        return PLUMBRULE_OPEN;
+    case STOP_WRONG:
+        for (size_t i = 0; stop->input != NULL && i < calculator->input_count; i++)
+            if (strcmp(calculator->inputs[i].name, stop->input) == 0) {
+                refuse_value(desk, &calculator->inputs[i], stop->why);
+                return PLUMBRULE_COMMAND;
+            }
+        return desk_refuse(desk, "input-bad", NULL, "%s: %s", calculator->name, stop->why);
+    default:
+        problems_add(&desk->problems, PROBLEM_NOTE, "missing", (struct place){0},
+                     "%s cannot tell: something is not given", calculator->name);
+        return PLUMBRULE_OPEN;
+    }
+}
+
+enum plumbrule_end run_calc(struct desk *desk)
+{
+    struct amount inputs[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}};
+    struct amount results[CALCULATOR_RESULTS];
+    struct working working = {.arena = desk->arena, .keeps_steps = true};
+    struct page page = {&desk->out, WIDTH, false};
+    if (desk->operands.count == 0)
+        return list_calculators(desk);
+    const struct calculator *calculator = calculator_find(KIND_NONE, desk->operands.items[0]);
+    if (calculator == NULL)
+        return refuse_calculator(desk, desk->operands.items[0]);
+    if (!read_inputs(inputs, calculator, desk))
+        return desk->problems.count > 0 ? PLUMBRULE_COMMAND : PLUMBRULE_NO_MEMORY;
+    bool is_done = calculator_run(calculator, results, NULL, inputs, &working);
+    enum plumbrule_end end = PLUMBRULE_STANDS;
+    if (is_done)
+        tell_working(&page, calculator, results, &working);
+    else
+        end = tell_stop(desk, calculator, &working.stop);
+    working_close(&working);
+    return end;
+}

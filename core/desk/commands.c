@@ -1,0 +1,67 @@
+/* The tables of commands and options. */
+#include "desk.h"
+
+#include <string.h>
+
+static const char *const formats[] = {"text", "json", NULL};
+static const char *const colors[] = {"auto", "always", "never", NULL};
+
+static const struct flag flags[FLAG_COUNT] = {
+    [FLAG_BOOK] = {"book", 'b', "NAME", NULL, true,
+                   "A rulebook; each further one counts as adopting those before it."},
+    [FLAG_ON] =
+        {"on", 0, "DATE", NULL, false,
+         "The day whose rules hold, YYYY-MM-DD; else the design's permit application date."},
+    [FLAG_FORMAT] = {"format", 'f', "FORMAT", formats, false, "How the output is written."},
+    [FLAG_OUTPUT] = {"output", 'o', "FILE", NULL, false, "Where it is written."},
+    [FLAG_BOOKS] =
+        {"books", 0, "DIR", NULL, true,
+         "A folder of rulebooks, sought before $PLUMBRULE_BOOKS and the installed ones."},
+    [FLAG_CATALOGUES] = {"catalogues", 0, "DIR", NULL, true,
+                         "A folder of equipment catalogues, sought after the design's own."},
+    [FLAG_COLOR] = {"color", 0, "WHEN", colors, false,
+                    "Colour; by itself only on a terminal, and never with NO_COLOR set."},
+    [FLAG_WITH_WORKING] = {"with-working", 'w', NULL, NULL, false,
+                           "With all that each finding read and calculated."},
+    [FLAG_HELP] = {"help", 'h', NULL, NULL, false, "This help."},
+    [FLAG_VERSION] = {"version", 0, NULL, NULL, false, "The program's version."},
+};
+
+static const enum flag_id check_flags[] = {
+    FLAG_BOOK,       FLAG_ON,    FLAG_FORMAT,       FLAG_OUTPUT, FLAG_BOOKS,
+    FLAG_CATALOGUES, FLAG_COLOR, FLAG_WITH_WORKING, FLAG_HELP,   FLAG_COUNT};
+static const enum flag_id books_flags[] = {FLAG_BOOKS, FLAG_FORMAT, FLAG_OUTPUT, FLAG_HELP,
+                                           FLAG_COUNT};
+static const enum flag_id rules_flags[] = {FLAG_BOOK,   FLAG_ON,   FLAG_BOOKS, FLAG_FORMAT,
+                                           FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
+static const enum flag_id calc_flags[] = {FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
+
+static const struct command commands[] = {
+    {"check", "DESIGN…", "Holds designs against rulebooks and lists the findings.", check_flags,
+     run_check},
+    {"books", "", "Lists the rulebooks there are.", books_flags, run_books},
+    {"rules", "", "Lists the rules in force on a day, and who adopted or changed them.",
+     rules_flags, run_rules},
+    {"calc", "[NAME INPUT=VALUE…]",
+     "Runs one calculator as a hand calculation; alone, lists them with their inputs.", calc_flags,
+     run_calc},
+};
+
+const struct command *command_at(size_t at)
+{
+    return at < sizeof commands / sizeof commands[0] ? &commands[at] : NULL;
+}
+
+const struct command *command_find(const char *name)
+{
+    const struct command *command = NULL;
+    for (size_t i = 0; (command = command_at(i)) != NULL; i++)
+        if (strcmp(command->name, name) == 0)
+            return command;
+    return NULL;
+}
+
+const struct flag *flag_at(enum flag_id id)
+{
+    return &flags[id];
+}

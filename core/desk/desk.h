@@ -1,0 +1,88 @@
+/* desk: the command line; one file per command. Alone reads the environment. */
+#ifndef DESK_DESK_H
+#define DESK_DESK_H
+#include "plumbrule/plumbrule.h"
+#include "problem.h"
+#include "text.h"
+
+enum flag_id {
+    FLAG_BOOK,
+    FLAG_ON,
+    FLAG_FORMAT,
+    FLAG_OUTPUT,
+    FLAG_BOOKS,
+    FLAG_CATALOGUES,
+    FLAG_COLOR,
+    FLAG_WITH_WORKING,
+    FLAG_HELP,
+    FLAG_VERSION,
+    FLAG_COUNT
+};
+
+/* One option: parsed, completed and explained from the same row. */
+struct flag {
+    const char *name;
+    char letter;                /* 0: none */
+    const char *argument;       /* "DIR"; NULL: takes none */
+    const char *const *choices; /* what the argument may be; ends in NULL; NULL: anything */
+    bool repeats;
+    const char *says;
+};
+
+/* A list of words from the command line; ends in NULL. */
+struct words {
+    const char **items;
+    size_t count, capacity;
+};
+
+/* One run of the program. */
+struct desk {
+    struct arena *arena;
+    struct problems problems; /* told on the error stream at the end */
+    struct words operands;
+    struct words
+        given[FLAG_COUNT]; /* arguments of each option, in order ("" where it takes none) */
+    struct text out;       /* what the run gives out */
+};
+
+struct command {
+    const char *name, *operands, *says;
+    const enum flag_id *flags; /* ends in FLAG_COUNT */
+    enum plumbrule_end (*run)(struct desk *desk);
+};
+
+enum plumbrule_end run_check(struct desk *desk);
+enum plumbrule_end run_books(struct desk *desk);
+enum plumbrule_end run_rules(struct desk *desk);
+enum plumbrule_end run_calc(struct desk *desk);
+
+/* All commands; NULL past the end. */
+const struct command *command_at(size_t at);
+const struct command *command_find(const char *name);
+const struct flag *flag_at(enum flag_id id);
+
+/* Parses what stands behind the command's name (argv[0] is that name). False: problems say why. */
+bool desk_parse(struct desk *desk, const struct command *command, int argc, char **argv);
+/* The last argument of an option, or NULL. */
+const char *desk_last(const struct desk *desk, enum flag_id id);
+bool desk_has(const struct desk *desk, enum flag_id id);
+/* A mistake of the command line. Always PLUMBRULE_COMMAND. `example` may be NULL. */
+enum plumbrule_end desk_refuse(struct desk *desk, const char *code, const char *example,
+                               const char *format, ...) __attribute__((format(printf, 4, 5)));
+/* Adds a word at the end. False: no memory. */
+bool words_add(struct words *words, const char *word, struct arena *arena);
+/* Directories with books from --books and the environment; NULL: no memory. */
+const char *const *desk_book_directories(struct desk *desk);
+/* --on, if it is there, read and right. False: refused. */
+bool desk_check_date(struct desk *desk);
+
+/* Help for everything, or for one command. */
+void help_write(struct text *out);
+void help_write_command(struct text *out, const struct command *command);
+
+/* Writes the desk's output where it belongs. The code, or PLUMBRULE_NOT_WRITTEN. */
+enum plumbrule_end desk_write(struct desk *desk, enum plumbrule_end end);
+/* The whole program. */
+int desk_main(int argc, char **argv);
+
+#endif

@@ -1,0 +1,66 @@
+/* Help, made from the tables. */
+#include "desk.h"
+
+#include <stdio.h>
+#include <string.h>
+
+#include "page.h"
+
+enum { WIDTH = 80, OPTION_AT = 2, SAYS_AT = 26 };
+
+static void write_flag(struct page *page, const struct flag *flag)
+{
+    char label[80], says[300];
+    size_t length = 0;
+    snprintf(label, sizeof label, "%s%c%s--%s%s%s", flag->letter ? "-" : "   ",
+             flag->letter ? flag->letter : ' ', flag->letter ? ", " : "", flag->name,
+             flag->argument ? " " : "", flag->argument ? flag->argument : "");
+    length = (size_t)snprintf(says, sizeof says, "%s%s", flag->says,
+                              flag->repeats ? " May be given several times." : "");
+    for (size_t i = 0; flag->choices != NULL && flag->choices[i] != NULL && length < sizeof says;
+         i++)
+        length += (size_t)snprintf(says + length, sizeof says - length, "%s%s",
+                                   i == 0 ? " One of: " : ", ", flag->choices[i]);
+    page_paragraph(page, OPTION_AT, label, STYLE_PLAIN, SAYS_AT, says);
+}
+
+void help_write_command(struct text *out, const struct command *command)
+{
+    struct page page = {out, WIDTH, false};
+    text_add_format(out, "plumbrule %s%s%s [OPTION…]\n\n", command->name,
+                    command->operands[0] ? " " : "", command->operands);
+    page_paragraph(&page, 0, NULL, STYLE_PLAIN, 0, command->says);
+    text_add_word(out, "\nOptions\n");
+    for (size_t i = 0; command->flags[i] != FLAG_COUNT; i++)
+        write_flag(&page, flag_at(command->flags[i]));
+}
+
+static const char *const endings[] = {
+    "0   nothing that must hold fails, nothing is open",
+    "1   something that must hold fails",
+    "2   a fact is missing, or a person must judge",
+    "3   a design, book or values file was not read, or no rule is in force",
+    "4   something is wrong in a rule file",
+    "64  the command line is wrong",
+    "70  no memory",
+    "74  output was not written",
+};
+
+void help_write(struct text *out)
+{
+    struct page page = {out, WIDTH, false};
+    const struct command *command;
+    text_add_word(out,
+                  "plumbrule COMMAND …\n\nHolds a rooftop-solar design against the rulebook of "
+                  "its town.\n\nCommands (plumbrule COMMAND --help tells more)\n");
+    for (size_t i = 0; (command = command_at(i)) != NULL; i++)
+        page_paragraph(&page, OPTION_AT, command->name, STYLE_PLAIN, 10, command->says);
+    text_add_word(out,
+                  "\nHow it ends (over several designs, the first that happened of 64, 74, 70, "
+                  "3, 4, 1,\n2, 0)\n");
+    for (size_t i = 0; i < sizeof endings / sizeof endings[0]; i++)
+        text_add_format(out, "  %s\n", endings[i]);
+    text_add_word(out, "\nFirst steps\n"
+                       "  plumbrule books\n"
+                       "  plumbrule check house.yaml --book marrow-bay --on 2026-05-04\n");
+}

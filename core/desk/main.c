@@ -1,0 +1,6 @@
+#include "desk.h"
+
+int main(int argc, char **argv)
+{
+    return desk_main(argc, argv);
+}

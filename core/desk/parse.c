@@ -1,0 +1,217 @@
+#include "desk.h"
+
+#include <getopt.h>
+#include <stdarg.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "date.h"
+
+enum { OPTION_BASE = 1000, LETTERS = 3 * FLAG_COUNT + 3 };
+
+enum plumbrule_end desk_refuse(struct desk *desk, const char *code, const char *example,
+                               const char *format, ...)
+{
+    va_list arguments;
+    va_start(arguments, format);
+    const char *message = arena_format_list(desk->arena, format, arguments);
+    va_end(arguments);
+    struct problem *problem =
+        problems_add(&desk->problems, PROBLEM_COMMAND, code, (struct place){0}, "%s",
+                     message != NULL ? message : "the command line is wrong");
+    if (problem != NULL)
+        problem->example = example;
+    return PLUMBRULE_COMMAND;
+}
+
+bool words_add(struct words *words, const char *word, struct arena *arena)
+{
+    /* One more than needed, so that the list ends in NULL. */
+    const char **items =
+        arena_grow(arena, words->items, words->count + 1, &words->capacity, sizeof(const char *));
+    if (items == NULL)
+        return false;
+    words->items = items;
+    items[words->count++] = word;
+    items[words->count] = NULL;
+    return true;
+}
+
+const char *desk_last(const struct desk *desk, enum flag_id id)
+{
+    const struct words *given = &desk->given[id];
+    return given->count > 0 ? given->items[given->count - 1] : NULL;
+}
+
+bool desk_has(const struct desk *desk, enum flag_id id)
+{
+    return desk->given[id].count > 0;
+}
+
+/* The command's options as getopt_long wants them. */
+static void make_tables(struct option *table, char *letters, const struct command *command)
+{
+    size_t count = 0, at = 0;
+    letters[at++] = '-'; /* operands come in order, whatever POSIXLY_CORRECT says */
+    letters[at++] = ':'; /* mistakes are told by us */
+    for (; command->flags[count] != FLAG_COUNT; count++) {
+        const struct flag *flag = flag_at(command->flags[count]);
+        table[count] =
+            (struct option){flag->name, flag->argument != NULL ? required_argument : no_argument,
+                            NULL, OPTION_BASE + (int)command->flags[count]};
+        if (flag->letter != 0)
+            letters[at++] = flag->letter;
+        if (flag->letter != 0 && flag->argument != NULL)
+            letters[at++] = ':';
+    }
+    table[count] = (struct option){0};
+    letters[at] = '\0';
+}
+
+static enum flag_id flag_of(int code, const struct command *command)
+{
+    if (code >= OPTION_BASE)
+        return (enum flag_id)(code - OPTION_BASE);
+    for (size_t i = 0; command->flags[i] != FLAG_COUNT; i++)
+        if (flag_at(command->flags[i])->letter == code)
+            return command->flags[i];
+    return FLAG_COUNT;
+}
+
+static bool refuse_unknown(struct desk *desk, const struct command *command, const char *word)
+{
+    const char *names[FLAG_COUNT];
+    char list[300] = "";
+    size_t count = 0, length = 0;
+    for (; command->flags[count] != FLAG_COUNT; count++) {
+        names[count] = flag_at(command->flags[count])->name;
+        length += (size_t)snprintf(list + length, sizeof list - length, "%s--%s",
+                                   count > 0 ? ", " : "", names[count]);
+    }
+    const char *bare = word + strspn(word, "-");
+    char *name = arena_copy(desk->arena, bare, strcspn(bare, "="));
+    const char *near = name != NULL ? text_find_near(name, names, count) : NULL;
+    if (near != NULL)
+        desk_refuse(desk, "option-unknown", NULL, "%s has no option %s; did you mean --%s?",
+                    command->name, word, near);
+    else
+        desk_refuse(desk, "option-unknown", NULL, "%s has no option %s; it has %s", command->name,
+                    word, list);
+    return false;
+}
+
+/* getopt_long did not like it: unknown, without its argument, or with one it does not take. */
+static bool refuse_option(struct desk *desk, const struct command *command, int code, int about,
+                          const char *word)
+{
+    enum flag_id id = about != 0 ? flag_of(about, command) : FLAG_COUNT;
+    if (code == ':' && id != FLAG_COUNT) {
+        desk_refuse(desk, "option-argument", NULL, "--%s needs %s", flag_at(id)->name,
+                    flag_at(id)->argument);
+        return false;
+    }
+    if (id != FLAG_COUNT) {
+        desk_refuse(desk, "option-argument", NULL, "--%s takes no argument", flag_at(id)->name);
+        return false;
+    }
+    if (about != 0) {
+        char letter[3] = {'-', (char)about, '\0'};
+        const char *kept = arena_copy(desk->arena, letter, 2);
+        return refuse_unknown(desk, command, kept != NULL ? kept : word);
+    }
+    return refuse_unknown(desk, command, word);
+}
+
+static bool is_choice(const struct flag *flag, const char *argument)
+{
+    for (size_t i = 0; flag->choices != NULL && flag->choices[i] != NULL; i++)
+        if (strcmp(flag->choices[i], argument) == 0)
+            return true;
+    return flag->choices == NULL;
+}
+
+static bool take(struct desk *desk, enum flag_id id, const char *argument)
+{
+    const struct flag *flag = flag_at(id);
+    if (argument != NULL && !is_choice(flag, argument)) {
+        char list[100] = "";
+        size_t length = 0;
+        for (size_t i = 0; flag->choices[i] != NULL; i++)
+            length += (size_t)snprintf(list + length, sizeof list - length, "%s%s",
+                                       i > 0 ? ", " : "", flag->choices[i]);
+        desk_refuse(desk, "option-choice", NULL, "--%s '%s' is not known; it takes %s", flag->name,
+                    argument, list);
+        return false;
+    }
+    if (!flag->repeats && flag->argument != NULL && desk_has(desk, id)) {
+        desk_refuse(desk, "option-twice", NULL, "--%s is given twice", flag->name);
+        return false;
+    }
+    return words_add(&desk->given[id], argument != NULL ? argument : "", desk->arena);
+}
+
+bool desk_parse(struct desk *desk, const struct command *command, int argc, char **argv)
+{
+    struct option table[FLAG_COUNT + 1];
+    char letters[LETTERS];
+    int code;
+    make_tables(table, letters, command);
+    opterr = 0;
+    optind = 0; /* begin anew */
+    for (;;) {
+        int before = optind;
+        code = getopt_long(argc, argv, letters, table, NULL);
+        if (code == -1)
+            break;
+        if (code == '?' || code == ':') {
+            const char *word = argv[before > 0 ? before : 1];
+            return refuse_option(desk, command, code, optopt, word);
+        }
+        bool is_taken = code == 1 ? words_add(&desk->operands, optarg, desk->arena)
+                                  : take(desk, flag_of(code, command), optarg);
+        if (!is_taken)
+            return false;
+    }
+    for (; optind < argc; optind++)
+        if (!words_add(&desk->operands, argv[optind], desk->arena))
+            return false;
+    return true;
+}
+
+/* The environment may name several folders, with colons between. */
+static bool add_environment(struct words *words, struct arena *arena)
+{
+    const char *at = getenv("PLUMBRULE_BOOKS");
+    while (at != NULL && *at != '\0') {
+        size_t length = strcspn(at, ":");
+        char *one = arena_copy(arena, at, length);
+        if (one == NULL || (length > 0 && !words_add(words, one, arena)))
+            return false;
+        at += length + (at[length] == ':');
+    }
+    return true;
+}
+
+const char *const *desk_book_directories(struct desk *desk)
+{
+    static const char *const none[] = {NULL};
+    struct words words = {0};
+    for (size_t i = 0; i < desk->given[FLAG_BOOKS].count; i++)
+        if (!words_add(&words, desk->given[FLAG_BOOKS].items[i], desk->arena))
+            return NULL;
+    if (!add_environment(&words, desk->arena))
+        return NULL;
+    return words.count > 0 ? words.items : none;
+}
+
+bool desk_check_date(struct desk *desk)
+{
+    const char *on = desk_last(desk, FLAG_ON);
+    struct date date;
+    if (on == NULL || date_read(&date, on, strlen(on)))
+        return true;
+    desk_refuse(desk, "date-bad", "--on 2026-05-04",
+                "--on '%s' is no day of the calendar written YYYY-MM-DD", on);
+    return false;
+}

@@ -1,0 +1,328 @@
+#include "block.h"
+
+#include <string.h>
+
+enum { LABEL_AT = 3, TEXT_AT = 13 };
+
+/* What a block is written with. */
+struct block {
+    struct page *page;
+    const struct finding *finding;
+    const struct report *report;
+    struct arena *arena;
+};
+
+const char *place_text(struct place place, struct arena *arena)
+{
+    if (place.file == NULL)
+        return "";
+    return place.line == 0 ? place.file : arena_format(arena, "%s:%u", place.file, place.line);
+}
+
+/* A labelled paragraph; a text of NULL is one that memory was short for. */
+static bool tell(const struct block *block, const char *label, const char *text)
+{
+    if (text == NULL)
+        return false;
+    page_paragraph(block->page, LABEL_AT, label, STYLE_FAINT, TEXT_AT, text);
+    return true;
+}
+
+static enum style style_of(const struct finding *finding)
+{
+    if (finding->waiver != NULL)
+        return STYLE_UNSURE;
+    switch (finding->outcome) {
+    case OUTCOME_FAIL:
+        return finding->normative == SHALL ? STYLE_BAD : STYLE_UNSURE;
+    case OUTCOME_PASS:
+        return STYLE_GOOD;
+    case OUTCOME_OPEN:
+    case OUTCOME_REVIEW:
+        return STYLE_UNSURE;
+    default:
+        return STYLE_PLAIN;
+    }
+}
+
+static const char *word_of(const struct finding *finding)
+{
+    switch (finding->outcome) {
+    case OUTCOME_FAIL:
+        return finding->waiver != NULL        ? "Fails, waived:"
+               : finding->normative == SHOULD ? "Falls short of advice:"
+                                              : "Fails:";
+    case OUTCOME_OPEN:
+        return "Open:";
+    case OUTCOME_REVIEW:
+        return "For a person:";
+    case OUTCOME_PASS:
+        return "Stands:";
+    case OUTCOME_INFORMATIONAL:
+        return "To know:";
+    default:
+        return "Does not apply:";
+    }
+}
+
+/* Number, outcome and title on the first line. */
+static bool tell_head(const struct block *block, size_t number)
+{
+    const char *mark = arena_format(block->arena, "%zu", number);
+    const char *head = arena_format(block->arena, "%s", word_of(block->finding));
+    if (mark == NULL || head == NULL)
+        return false;
+    page_gap(block->page);
+    text_add_format(block->page->out, "%-3s", mark);
+    page_paragraph(block->page, 0, head, style_of(block->finding), LABEL_AT, block->finding->title);
+    return true;
+}
+
+static bool tell_where(const struct block *block)
+{
+    const struct finding *finding = block->finding;
+    const char *place = place_text(finding->place, block->arena);
+    if (place == NULL)
+        return false;
+    return tell(block, "where",
+                arena_format(block->arena, "%s %s%s%s", finding->about_kind, finding->about_name,
+                             place[0] != '\0' ? ", " : "", place));
+}
+
+static const char *option_word(enum outcome outcome)
+{
+    static const char *const words[] = {
+        [OUTCOME_FAIL] = "no",  [OUTCOME_OPEN] = "open",      [OUTCOME_REVIEW] = "a person",
+        [OUTCOME_PASS] = "yes", [OUTCOME_INFORMATIONAL] = "", [OUTCOME_NOT_APPLICABLE] = ""};
+    return words[outcome];
+}
+
+/* Each way of a group with each of its comparisons. */
+static bool tell_options(const struct block *block, const struct test *group)
+{
+    for (size_t i = 0; i < group->option_count; i++) {
+        const struct option *option = &group->options[i];
+        const char *says = "nothing was compared";
+        for (size_t k = 0; k < option->test_count && says != NULL; k++) {
+            const char *one = test_sentence(&option->tests[k], block->arena);
+            says = one == NULL ? NULL
+                   : k == 0    ? one
+                               : arena_format(block->arena, "%s. %s", says, one);
+        }
+        if (says == NULL)
+            return false;
+        const char *text = arena_format(block->arena, "\"%s\": %s. %s.", option->name,
+                                        option_word(option->outcome), says);
+        if (!tell(block, i == 0 ? "ways" : "", text))
+            return false;
+    }
+    return true;
+}
+
+/* What beside the deciding comparison was found: further tests and the ways of groups. */
+static bool tell_tests(const struct block *block)
+{
+    const struct finding *finding = block->finding;
+    const struct test *deciding = tests_deciding(finding->tests, finding->test_count);
+    for (size_t i = 0; i < finding->test_count; i++) {
+        const struct test *test = &finding->tests[i];
+        if (test->relation == RELATION_ONE_OF) {
+            if (!tell_options(block, test))
+                return false;
+        } else if (test != deciding && test->relation != RELATION_MISSING) {
+            const char *sentence = test_sentence(test, block->arena);
+            if (sentence == NULL || !tell(block, test->outcome == OUTCOME_PASS ? "holds" : "also",
+                                          arena_format(block->arena, "%s.", sentence)))
+                return false;
+        }
+    }
+    return true;
+}
+
+static bool tell_missing_one(const struct block *block, const struct missing *missing)
+{
+    const char *place = place_text(missing->place, block->arena);
+    if (place == NULL)
+        return false;
+    if (!tell(block, "to give",
+              arena_format(block->arena, "%s%s%s", missing->fact, place[0] ? ", at " : "", place)))
+        return false;
+    return missing->example == NULL ||
+           tell(block, "", arena_format(block->arena, "for example: %s", missing->example));
+}
+
+/* Every missing fact with its place, those inside the ways of a group too. */
+static bool tell_missing(const struct block *block, const struct test *tests, size_t count)
+{
+    for (size_t i = 0; i < count; i++) {
+        if (tests[i].outcome != OUTCOME_OPEN)
+            continue;
+        if (tests[i].relation == RELATION_MISSING && !tell_missing_one(block, &tests[i].missing))
+            return false;
+        for (size_t k = 0; k < tests[i].option_count; k++)
+            if (!tell_missing(block, tests[i].options[k].tests, tests[i].options[k].test_count))
+                return false;
+    }
+    return true;
+}
+
+static const char *acts_text(const struct rule *rule, struct arena *arena)
+{
+    const char *text = "";
+    for (size_t i = 0; i < rule->act_count && text != NULL; i++) {
+        const struct act *act = &rule->acts[i];
+        char from[16] = "";
+        if (act->from.year != 0)
+            date_write(from, sizeof from, act->from);
+        text = arena_format(arena, "%s; %s %s it%s%s%s%s%s", text, act->book->name, act->verb,
+                            from[0] ? " from " : "", from, act->cite ? " (" : "",
+                            act->cite ? act->cite : "", act->cite ? ")" : "");
+    }
+    return text;
+}
+
+/* Citation, and who made it hold. */
+static bool tell_rule(const struct block *block)
+{
+    const struct rule *rule = block->finding->rule;
+    if (rule->book == NULL) /* one of the program's own */
+        return tell(block, "rule", rule->id);
+    const char *acts = acts_text(rule, block->arena);
+    if (acts == NULL)
+        return false;
+    return tell(block, "rule",
+                arena_format(block->arena, "%s %s%s%s (%s)%s", block->finding->cite,
+                             rule->book->name, rule->edition != NULL ? " " : "",
+                             rule->edition != NULL ? rule->edition : "", rule->id, acts));
+}
+
+static const char *value_text(const struct value *value, struct arena *arena)
+{
+    char is[128], from[16] = "";
+    const char *place;
+    if (value->state != VALUE_IN_FORCE || value->entry == NULL)
+        return arena_format(arena, "%s: no number is in force on that day", value->name);
+    amount_write(is, sizeof is, value->is, NULL, 6);
+    if (value->entry->from.year != 0)
+        date_write(from, sizeof from, value->entry->from);
+    place = place_text(value->entry->place, arena);
+    if (place == NULL)
+        return NULL;
+    return arena_format(arena, "%s = %s, set by %s%s%s%s%s%s%s, %s", value->name, is,
+                        value->book->name, value->edition != NULL ? " " : "",
+                        value->edition != NULL ? value->edition : "", from[0] ? " from " : "", from,
+                        value->entry->cite ? ", " : "",
+                        value->entry->cite ? value->entry->cite : "", place);
+}
+
+static bool tell_values(const struct block *block)
+{
+    for (size_t i = 0; i < block->finding->value_count; i++)
+        if (!tell(block, i == 0 ? "values" : "",
+                  value_text(block->finding->values[i], block->arena)))
+            return false;
+    return true;
+}
+
+static bool tell_assumed(const struct block *block)
+{
+    for (size_t i = 0; i < block->finding->input_count; i++) {
+        const struct input *input = &block->finding->inputs[i];
+        bool is_guess = input->source != NULL && strcmp(input->source, "assumed") == 0;
+        if (!input->is_assumed && !is_guess)
+            continue;
+        if (!tell(block, "assumed",
+                  arena_format(block->arena, "%s is %s%s%s", input->fact,
+                               input->text != NULL ? input->text : "none",
+                               is_guess                     ? ": so the design says it"
+                               : input->assumed_why != NULL ? ": "
+                                                            : "",
+                               is_guess || input->assumed_why == NULL ? "" : input->assumed_why)))
+            return false;
+    }
+    return true;
+}
+
+static bool tell_waiver(const struct block *block)
+{
+    const struct waiver *waiver = block->finding->waiver;
+    char until[16] = "";
+    if (waiver == NULL)
+        return true;
+    if (waiver->until.year != 0)
+        date_write(until, sizeof until, waiver->until);
+    return tell(block, "waived",
+                arena_format(block->arena, "by %s%s%s%s%s: %s",
+                             waiver->granted_by != NULL ? waiver->granted_by : "the authority",
+                             waiver->permit != NULL ? ", permit " : "",
+                             waiver->permit != NULL ? waiver->permit : "",
+                             until[0] ? ", until " : "", until,
+                             waiver->reason != NULL ? waiver->reason : "no reason given"));
+}
+
+static bool tell_working(const struct block *block)
+{
+    const struct finding *finding = block->finding;
+    if (!block->report->with_working)
+        return true;
+    for (size_t i = 0; i < finding->input_count; i++) {
+        const struct input *input = &finding->inputs[i];
+        const char *place = place_text(input->place, block->arena);
+        if (place == NULL || !tell(block, i == 0 ? "read" : "",
+                                   arena_format(block->arena, "%s is %s%s%s%s%s", input->fact,
+                                                input->text != NULL ? input->text : "not given",
+                                                input->source != NULL ? " by " : "",
+                                                input->source != NULL ? input->source : "",
+                                                place[0] ? ", " : "", place)))
+            return false;
+    }
+    for (size_t i = 0; i < finding->line_count; i++) {
+        const struct line *line = &finding->working[i];
+        if (!tell(block, i == 0 ? "working" : "",
+                  line->source == NULL
+                      ? line->text
+                      : arena_format(block->arena, "%s   [%s]", line->text, line->source)))
+            return false;
+    }
+    return true;
+}
+
+static bool is_actionable(const struct finding *finding)
+{
+    return finding->outcome == OUTCOME_FAIL || finding->outcome == OUTCOME_OPEN ||
+           finding->outcome == OUTCOME_REVIEW;
+}
+
+bool block_write(struct page *page, const struct finding *finding, size_t number,
+                 const struct report *report, struct arena *arena)
+{
+    struct block block = {page, finding, report, arena};
+    const char *message =
+        finding->message != NULL ? finding->message : finding_message(finding, arena);
+    if (message == NULL || !tell_head(&block, number) || !tell_where(&block))
+        return false;
+    if (!tell(&block, "finding", arena_format(arena, "%s.", message)) || !tell_tests(&block))
+        return false;
+    if (!tell_missing(&block, finding->tests, finding->test_count) || !tell_rule(&block) ||
+        !tell_values(&block) || !tell_assumed(&block) || !tell_waiver(&block) ||
+        !tell_working(&block))
+        return false;
+    return finding->remedy == NULL || finding->outcome != OUTCOME_FAIL || !is_actionable(finding) ||
+           tell(&block, "to do", finding->remedy);
+}
+
+bool block_write_line(struct page *page, const struct finding *finding, struct arena *arena)
+{
+    char margin[40] = "";
+    double share;
+    if (finding->outcome == OUTCOME_PASS &&
+        tests_margin(&share, finding->tests, finding->test_count))
+        margin_write(margin, sizeof margin, share);
+    const char *label = arena_format(arena, "%8s", margin);
+    const char *text =
+        arena_format(arena, "%s, %s %s", finding->title, finding->about_kind, finding->about_name);
+    if (label == NULL || text == NULL)
+        return false;
+    page_paragraph(page, 0, label, STYLE_GOOD, 10, text);
+    return true;
+}

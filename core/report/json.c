@@ -1,0 +1,139 @@
+/* The report for programs: the shape is documented with its schema. */
+#include "report.h"
+
+#include "parts.h"
+#include "unread.h"
+
+enum { SHAPE = 1, DIGITS = 12 };
+
+static json_t *whole(json_t *value, bool is_whole)
+{
+    if (is_whole && value != NULL)
+        return value;
+    json_decref(value);
+    return NULL;
+}
+
+static json_t *book_json(const struct book_in_force *one)
+{
+    json_t *object = json_object();
+    return whole(object,
+                 json_put(object, "book", json_text(one->book->name)) &&
+                     json_put(object, "edition", json_text(one->edition)) &&
+                     json_put(object, "title", json_text(one->book->title)) &&
+                     json_put(object, "adopted_by",
+                              json_text(one->adopted_by != NULL ? one->adopted_by->name : NULL)));
+}
+
+static json_t *books_json(const struct rulebook *rulebook)
+{
+    json_t *array = json_array();
+    bool is_whole = array != NULL;
+    for (size_t i = 0; is_whole && rulebook != NULL && i < rulebook->book_count; i++)
+        is_whole = json_push(array, book_json(&rulebook->books[i]));
+    return whole(array, is_whole);
+}
+
+static json_t *counts_json(const struct findings *findings)
+{
+    struct finding_counts counts = {{0}, 0, 0};
+    json_t *object = json_object();
+    bool is_whole = object != NULL;
+    if (findings != NULL)
+        counts = findings_count(findings);
+    for (size_t i = 0; is_whole && i < OUTCOME_COUNT; i++)
+        is_whole =
+            json_put(object, outcome_name((enum outcome)i), json_integer((json_int_t)counts.of[i]));
+    return whole(object, is_whole &&
+                             json_put(object, "failing_should",
+                                      json_integer((json_int_t)counts.failing_should)) &&
+                             json_put(object, "waived", json_integer((json_int_t)counts.waived)));
+}
+
+static json_t *problem_json(const struct problem *problem)
+{
+    json_t *object = json_object();
+    bool is_whole = json_put(object, "code", json_text(problem->code)) &&
+                    json_put(object, "message", json_text(problem->message)) &&
+                    json_put(object, "place", json_place(problem->place));
+    if (is_whole && problem->other.file != NULL)
+        is_whole = json_put(object, "other", json_place(problem->other));
+    if (is_whole && problem->example != NULL)
+        is_whole = json_put(object, "example", json_text(problem->example));
+    return whole(object, is_whole);
+}
+
+static json_t *problems_json(const struct problems *problems)
+{
+    json_t *array = json_array();
+    bool is_whole = array != NULL;
+    for (size_t i = 0; is_whole && i < problems->count; i++)
+        is_whole = json_push(array, problem_json(&problems->items[i]));
+    return whole(array, is_whole);
+}
+
+static json_t *findings_json(const struct findings *findings, struct arena *arena)
+{
+    json_t *array = json_array();
+    bool is_whole = array != NULL;
+    for (size_t i = 0; is_whole && findings != NULL && i < findings->count; i++)
+        is_whole = json_push(array, json_finding(findings->items[i], arena));
+    return whole(array, is_whole);
+}
+
+static json_t *unread_json(const struct unread *unread)
+{
+    json_t *object = json_object();
+    return whole(object, json_put(object, "kind", json_text(unread->kind->name)) &&
+                             json_put(object, "fact", json_text(unread->fact->name)) &&
+                             json_put(object, "given", json_integer((json_int_t)unread->given)) &&
+                             json_put(object, "unread", json_integer((json_int_t)unread->unread)));
+}
+
+static json_t *not_checked_json(const struct report *report, struct arena *arena)
+{
+    json_t *array = json_array();
+    struct unread *unread = NULL;
+    size_t count = 0;
+    bool is_whole = array != NULL;
+    if (report->design != NULL && report->findings != NULL)
+        is_whole = is_whole && unread_collect(&unread, &count, report, arena);
+    for (size_t i = 0; is_whole && i < count; i++)
+        is_whole = json_push(array, unread_json(&unread[i]));
+    return whole(array, is_whole);
+}
+
+static json_t *report_json(const struct report *report, struct arena *arena)
+{
+    json_t *object = json_object();
+    return whole(object, json_put(object, "plumbrule", json_integer(SHAPE)) &&
+                             json_put(object, "version", json_text(report->version)) &&
+                             json_put(object, "design", json_text(report->design_path)) &&
+                             json_put(object, "books", books_json(report->rulebook)) &&
+                             json_put(object, "on",
+                                      report->has_date ? json_date(report->on) : json_null()) &&
+                             json_put(object, "counts", counts_json(report->findings)) &&
+                             json_put(object, "problems", problems_json(report->problems)) &&
+                             json_put(object, "findings", findings_json(report->findings, arena)) &&
+                             json_put(object, "not_checked", not_checked_json(report, arena)) &&
+                             json_put(object, "caution", json_text(report_caution())));
+}
+
+static int add_dumped(const char *bytes, size_t length, void *out)
+{
+    text_add(out, bytes, length);
+    return ((struct text *)out)->is_short ? -1 : 0;
+}
+
+bool report_write_json(struct text *out, const struct report *report)
+{
+    struct arena *arena = arena_new();
+    json_t *json = arena != NULL ? report_json(report, arena) : NULL;
+    bool is_written =
+        json != NULL && json_dump_callback(json, add_dumped, out,
+                                           JSON_INDENT(2) | JSON_REAL_PRECISION(DIGITS)) == 0;
+    text_add(out, "\n", 1);
+    json_decref(json);
+    arena_free(arena);
+    return is_written && !out->is_short;
+}

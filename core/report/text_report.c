@@ -1,0 +1,235 @@
+/* The report for people: what needs action first, then what stands, then what it rests on. */
+#include "report.h"
+
+#include <string.h>
+
+#include "block.h"
+#include "unread.h"
+
+enum { USUAL_WIDTH = 80, LEAST_WIDTH = 40 };
+
+/* The groups of findings that need action, in the order they are told. */
+enum group { FAILING_SHALL, FAILING_SHOULD, OPEN, FOR_REVIEW, WAIVED, REST };
+
+static enum group group_of(const struct finding *finding)
+{
+    if (finding->outcome == OUTCOME_FAIL && finding->waiver != NULL)
+        return WAIVED;
+    if (finding->outcome == OUTCOME_FAIL)
+        return finding->normative == SHALL ? FAILING_SHALL : FAILING_SHOULD;
+    return finding->outcome == OUTCOME_OPEN     ? OPEN
+           : finding->outcome == OUTCOME_REVIEW ? FOR_REVIEW
+                                                : REST;
+}
+
+static bool write_head(struct page *page, const struct report *report, struct arena *arena)
+{
+    const struct design *design = report->design;
+    const struct fact *title = design != NULL ? object_fact(design->root, SLOT_design_title) : NULL;
+    char on[16];
+    const char *name =
+        title != NULL && title->state == FACT_GIVEN ? title->is.word : report->design_path;
+    page_paragraph(page, 0, name, STYLE_STRONG, 0, "");
+    if (report->has_date)
+        date_write(on, sizeof on, report->on);
+    const char *line = arena_format(arena, "%s, held against the rules of %s", report->design_path,
+                                    report->has_date ? on : "no day: none was given");
+    if (line == NULL)
+        return false;
+    page_paragraph(page, 0, NULL, STYLE_PLAIN, 0, line);
+    return true;
+}
+
+static void write_problems(struct page *page, const struct report *report)
+{
+    if (report->problems == NULL || report->problems->count + report->problems->dropped == 0)
+        return;
+    page_heading(page, STYLE_STRONG, "Could not be read or run, or is to be known");
+    report_write_problems(page->out, report->problems, page->with_color);
+}
+
+static bool write_actions(struct page *page, const struct report *report, struct arena *arena)
+{
+    size_t number = 0;
+    for (enum group group = FAILING_SHALL; group < REST; group++)
+        for (size_t i = 0; i < report->findings->count; i++) {
+            const struct finding *finding = report->findings->items[i];
+            if (group_of(finding) != group)
+                continue;
+            if (number == 0)
+                page_heading(page, STYLE_STRONG, "Needs action");
+            if (!block_write(page, finding, ++number, report, arena))
+                return false;
+        }
+    return true;
+}
+
+static bool write_outcome(struct page *page, const struct report *report, enum outcome outcome,
+                          const char *heading, struct arena *arena)
+{
+    size_t number = 0;
+    for (size_t i = 0; i < report->findings->count; i++) {
+        const struct finding *finding = report->findings->items[i];
+        if (finding->outcome != outcome)
+            continue;
+        if (number++ == 0)
+            page_heading(page, STYLE_STRONG, heading);
+        bool is_told = report->with_working ? block_write(page, finding, number, report, arena)
+                                            : block_write_line(page, finding, arena);
+        if (!is_told)
+            return false;
+    }
+    return true;
+}
+
+/* Has an earlier input told the same assumption? */
+static bool is_told_before(const struct findings *findings, size_t finding, size_t input)
+{
+    const char *fact = findings->items[finding]->inputs[input].fact;
+    for (size_t i = 0; i <= finding; i++)
+        for (size_t k = 0; k < findings->items[i]->input_count; k++) {
+            const struct input *other = &findings->items[i]->inputs[k];
+            if (i == finding && k == input)
+                return false;
+            if (other->is_assumed && strcmp(other->fact, fact) == 0)
+                return true;
+        }
+    return false;
+}
+
+static bool write_assumed(struct page *page, const struct findings *findings, struct arena *arena)
+{
+    bool any = false;
+    for (size_t i = 0; i < findings->count; i++)
+        for (size_t k = 0; k < findings->items[i]->input_count; k++) {
+            const struct input *input = &findings->items[i]->inputs[k];
+            if (!input->is_assumed || is_told_before(findings, i, k))
+                continue;
+            if (!any)
+                page_heading(page, STYLE_STRONG, "Assumed, because the design does not say");
+            any = true;
+            const char *line = arena_format(arena, "%s is %s%s%s", input->fact,
+                                            input->text != NULL ? input->text : "none",
+                                            input->assumed_why != NULL ? ": " : "",
+                                            input->assumed_why != NULL ? input->assumed_why : "");
+            if (line == NULL)
+                return false;
+            page_paragraph(page, 2, "-", STYLE_PLAIN, 4, line);
+        }
+    return true;
+}
+
+/* One paragraph per kind: "breaker: tandem, position (2 of 5)". */
+static bool write_unread(struct page *page, const struct report *report, struct arena *arena)
+{
+    struct unread *unread;
+    size_t count;
+    if (!unread_collect(&unread, &count, report, arena))
+        return false;
+    if (count > 0)
+        page_heading(page, STYLE_STRONG, "Not checked: given, but no rule in force looked at it");
+    for (size_t i = 0; i < count;) {
+        const struct kind *kind = unread[i].kind;
+        const char *line = "", *comma = "";
+        for (; i < count && unread[i].kind == kind && line != NULL; i++, comma = ", ")
+            line = unread[i].unread == unread[i].given
+                       ? arena_format(arena, "%s%s%s", line, comma, unread[i].fact->name)
+                       : arena_format(arena, "%s%s%s (%zu of %zu)", line, comma,
+                                      unread[i].fact->name, unread[i].unread, unread[i].given);
+        const char *label = arena_format(arena, "%s:", kind->name);
+        if (line == NULL || label == NULL)
+            return false;
+        page_paragraph(page, 2, label, STYLE_PLAIN, 4, line);
+    }
+    return true;
+}
+
+static bool write_books(struct page *page, const struct report *report, struct arena *arena)
+{
+    if (report->rulebook == NULL)
+        return true;
+    page_heading(page, STYLE_STRONG, "Books in force, lowest first");
+    for (size_t i = 0; i < report->rulebook->book_count; i++) {
+        const struct book_in_force *one = &report->rulebook->books[i];
+        const char *label =
+            arena_format(arena, "%s%s%s:", one->book->name, one->edition != NULL ? " " : "",
+                         one->edition != NULL ? one->edition : "");
+        const char *text =
+            arena_format(arena, "%s%s%s", one->book->title != NULL ? one->book->title : "",
+                         one->book->scope != NULL ? ". Scope: " : "",
+                         one->book->scope != NULL ? one->book->scope : "");
+        if (label == NULL || text == NULL)
+            return false;
+        page_paragraph(page, 2, label, STYLE_PLAIN, 4, text);
+    }
+    return true;
+}
+
+static bool write_counts(struct page *page, const struct report *report, struct arena *arena)
+{
+    struct finding_counts counts = findings_count(report->findings);
+    const char *line = arena_format(
+        arena,
+        "%zu findings: %zu fail (%zu of them only as advice, %zu waived), %zu open, %zu for a "
+        "person, %zu stand, %zu do not apply, %zu to know.",
+        report->findings->count, counts.of[OUTCOME_FAIL], counts.failing_should, counts.waived,
+        counts.of[OUTCOME_OPEN], counts.of[OUTCOME_REVIEW], counts.of[OUTCOME_PASS],
+        counts.of[OUTCOME_NOT_APPLICABLE], counts.of[OUTCOME_INFORMATIONAL]);
+    if (line == NULL)
+        return false;
+    page_gap(page);
+    page_paragraph(page, 0, NULL, STYLE_PLAIN, 0, line);
+    return true;
+}
+
+static void write_result(struct page *page, const struct report *report)
+{
+    int code = exit_code(report->findings, report->problems, any_rule_holds(report->rulebook));
+    const char *words =
+        code == 0   ? "Stands: nothing that must hold fails, and nothing is left open."
+        : code == 1 ? "Does not stand: something that must hold fails."
+        : code == 2 ? "Not settled: something is open or for a person to judge."
+        : code == 4 ? "Not settled: something is wrong in a rule file."
+        : code == 3 ? "Not checked: something could not be read, or no rule is in force."
+                    : "Not checked to the end.";
+    page_add_styled(page, code == 0 ? STYLE_GOOD : code == 2 ? STYLE_UNSURE : STYLE_BAD, words);
+    text_add(page->out, "\n", 1);
+}
+
+static bool write_findings(struct page *page, const struct report *report, struct arena *arena)
+{
+    return write_actions(page, report, arena) &&
+           write_outcome(page, report, OUTCOME_PASS, "Stands, with its margin", arena) &&
+           write_outcome(page, report, OUTCOME_INFORMATIONAL, "To know", arena) &&
+           write_outcome(page, report, OUTCOME_NOT_APPLICABLE, "Does not apply", arena) &&
+           write_assumed(page, report->findings, arena) && write_counts(page, report, arena);
+}
+
+static bool write_all(struct page *page, const struct report *report, struct arena *arena)
+{
+    if (!write_head(page, report, arena))
+        return false;
+    write_problems(page, report);
+    if (report->findings != NULL && !write_findings(page, report, arena))
+        return false;
+    if (report->findings == NULL)
+        page_gap(page);
+    write_result(page, report);
+    if (report->findings != NULL && report->design != NULL && !write_unread(page, report, arena))
+        return false;
+    if (!write_books(page, report, arena))
+        return false;
+    page_gap(page);
+    page_paragraph(page, 0, NULL, STYLE_PLAIN, 0, report_caution());
+    return true;
+}
+
+bool report_write_text(struct text *out, const struct report *report)
+{
+    struct arena *arena = arena_new();
+    unsigned width = report->width == 0 ? USUAL_WIDTH : report->width;
+    struct page page = {out, width < LEAST_WIDTH ? LEAST_WIDTH : width, report->with_color};
+    bool is_written = arena != NULL && write_all(&page, report, arena);
+    arena_free(arena);
+    return is_written && !out->is_short;
+}

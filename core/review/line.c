@@ -1,0 +1,56 @@
+/* The line: design, books, judge, findings. */
+#include "review.h"
+
+#include "layout.h"
+#include "scope.h"
+#include "search.h"
+
+static bool add_messages(struct findings *findings)
+{
+    for (size_t i = 0; i < findings->count; i++) {
+        struct finding *finding = findings->items[i];
+        if (finding->message == NULL)
+            finding->message = finding_message(finding, findings->arena);
+        if (finding->message == NULL)
+            return false;
+    }
+    return true;
+}
+
+static bool judge_all(struct review *review, struct bench *bench, bool with_working)
+{
+    struct working working = {
+        .arena = bench->arena, .design = review->design, .keeps_steps = with_working};
+    bool is_judged = judge_review(&review->findings, bench->judge, review->design, review->rulebook,
+                                  &working, &review->problems);
+    working_close(&working);
+    if (!is_judged || !scope_review(&review->findings, review->design, review->rulebook))
+        return false;
+    findings_sort(&review->findings);
+    return findings_waive(&review->findings, review->rulebook, &review->problems) &&
+           add_messages(&review->findings);
+}
+
+static bool read_design(struct review *review, struct bench *bench, const char *path,
+                        const struct bench_options *options)
+{
+    const struct catalogues catalogues = {
+        search_catalogues(options->catalogue_directories, bench->arena)};
+    if (catalogues.directories == NULL)
+        return false;
+    if (!design_read(&review->design, path, &catalogues, bench->arena, &review->problems))
+        review->design = NULL;
+    return true;
+}
+
+bool bench_review(struct review *out, struct bench *bench, const char *design_path,
+                  const struct bench_options *options)
+{
+    bench_start(bench, out);
+    if (!read_design(out, bench, design_path, options))
+        return false;
+    bool is_resolved = review_find_date(out, options->on) && bench_resolve(out, bench, options);
+    if (is_resolved && out->design != NULL && !judge_all(out, bench, options->with_working))
+        return false;
+    return !arena_is_short(bench->arena) && out->problems.dropped == 0;
+}
