@@ -1,0 +1,132 @@
+#include "layout_flat.h"
+
+#include <assert.h>
+#include <math.h>
+#include <string.h>
+
+double flat_length(struct point a, struct point b)
+{
+    return hypot(b.x - a.x, b.y - a.y);
+}
+
+/* Twice the signed area of the triangle a, b, c. */
+static double turn(struct point a, struct point b, struct point c)
+{
+    return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+}
+
+bool flat_crosses(struct point a, struct point b, struct point c, struct point d)
+{
+    double left = turn(a, b, c), right = turn(a, b, d);
+    double above = turn(c, d, a), below = turn(c, d, b);
+    double none = 1e-9; /* m²: corners that touch are no crossing */
+    return ((left > none && right < -none) || (left < -none && right > none)) &&
+           ((above > none && below < -none) || (above < -none && below > none));
+}
+
+static struct point nearest_on(struct point a, struct point b, struct point p)
+{
+    double dx = b.x - a.x, dy = b.y - a.y, length2 = dx * dx + dy * dy;
+    double t = length2 > 0 ? ((p.x - a.x) * dx + (p.y - a.y) * dy) / length2 : 0;
+    t = t < 0 ? 0 : t > 1 ? 1 : t;
+    return (struct point){a.x + t * dx, a.y + t * dy};
+}
+
+struct best {
+    double distance;
+    struct point *nearest;
+};
+
+static void offer(struct best *best, struct point on_a, struct point on_b)
+{
+    double distance = flat_length(on_a, on_b);
+    if (distance >= best->distance)
+        return;
+    best->distance = distance;
+    best->nearest[0] = on_a;
+    best->nearest[1] = on_b;
+}
+
+static void offer_segments(struct best *best, struct point a, struct point b, struct point c,
+                           struct point d)
+{
+    if (flat_crosses(a, b, c, d)) {
+        double t = turn(c, d, a) / (turn(c, d, a) - turn(c, d, b));
+        struct point at = {a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)};
+        offer(best, at, at);
+        return;
+    }
+    offer(best, a, nearest_on(c, d, a));
+    offer(best, b, nearest_on(c, d, b));
+    offer(best, nearest_on(a, b, c), c);
+    offer(best, nearest_on(a, b, d), d);
+}
+
+static size_t side_count(const struct shape *shape)
+{
+    return shape->is_closed || shape->count == 1 ? shape->count : shape->count - 1;
+}
+
+double flat_distance(const struct shape *a, const struct shape *b, struct point nearest[2])
+{
+    struct best best = {INFINITY, nearest};
+    assert(a->count > 0 && b->count > 0);
+    for (size_t i = 0; i < side_count(a); i++)
+        for (size_t j = 0; j < side_count(b); j++)
+            offer_segments(&best, a->corners[i], a->corners[(i + 1) % a->count], b->corners[j],
+                           b->corners[(j + 1) % b->count]);
+    /* One may lie wholly inside the other. */
+    if (a->is_closed && flat_contains(a, b->corners[0], 0))
+        offer(&best, b->corners[0], b->corners[0]);
+    if (b->is_closed && flat_contains(b, a->corners[0], 0))
+        offer(&best, a->corners[0], a->corners[0]);
+    return best.distance;
+}
+
+double flat_area(const struct point *corners, size_t count)
+{
+    double twice = 0;
+    for (size_t i = 1; i + 1 < count; i++) /* about the first corner: small numbers stay exact */
+        twice += turn(corners[0], corners[i], corners[i + 1]);
+    return twice / 2;
+}
+
+bool flat_contains(const struct shape *shape, struct point at, double slack)
+{
+    bool is_inside = false;
+    for (size_t i = 0; i < shape->count; i++) {
+        struct point a = shape->corners[i], b = shape->corners[(i + 1) % shape->count];
+        if (slack > 0 && flat_length(at, nearest_on(a, b, at)) <= slack)
+            return true;
+        if ((a.y > at.y) != (b.y > at.y) && at.x < a.x + (at.y - a.y) / (b.y - a.y) * (b.x - a.x))
+            is_inside = !is_inside;
+    }
+    return is_inside;
+}
+
+size_t flat_cut(struct point *corners, size_t count, double nx, double ny, double limit)
+{
+    struct point kept[16];
+    size_t kept_count = 0;
+    assert(count < 16);
+    for (size_t i = 0; i < count; i++) {
+        struct point a = corners[i], b = corners[(i + 1) % count];
+        double over_a = nx * a.x + ny * a.y - limit, over_b = nx * b.x + ny * b.y - limit;
+        if (over_a <= 0)
+            kept[kept_count++] = a;
+        if ((over_a < 0 && over_b > 0) || (over_a > 0 && over_b < 0)) {
+            double t = over_a / (over_a - over_b);
+            kept[kept_count++] = (struct point){a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)};
+        }
+        assert(kept_count <= count + 1 && kept_count <= 15);
+    }
+    memcpy(corners, kept, kept_count * sizeof *kept);
+    return kept_count;
+}
+
+size_t flat_cut_nearer(struct point *corners, size_t count, struct point keep, struct point lose)
+{
+    double nx = lose.x - keep.x, ny = lose.y - keep.y;
+    double limit = nx * (keep.x + lose.x) / 2 + ny * (keep.y + lose.y) / 2;
+    return flat_cut(corners, count, nx, ny, limit);
+}

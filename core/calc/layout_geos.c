@@ -1,0 +1,154 @@
+#include "layout_geos.h"
+
+#include <geos_c.h>
+#include <stdlib.h>
+
+struct layout_geos {
+    GEOSContextHandle_t context;
+};
+
+enum { CHORDS_A_QUARTER = 64 };
+
+struct layout_geos *layout_geos_new(void)
+{
+    struct layout_geos *geos = malloc(sizeof *geos);
+    if (geos == NULL)
+        return NULL;
+    geos->context = GEOS_init_r(); /* no handlers: nothing is printed */
+    if (geos->context != NULL)
+        return geos;
+    free(geos);
+    return NULL;
+}
+
+void layout_geos_free(struct layout_geos *geos)
+{
+    if (geos == NULL)
+        return;
+    GEOS_finish_r(geos->context);
+    free(geos);
+}
+
+static void drop(struct layout_geos *geos, GEOSGeometry *geometry)
+{
+    if (geometry != NULL)
+        GEOSGeom_destroy_r(geos->context, geometry);
+}
+
+static GEOSCoordSequence *sequence_of(struct layout_geos *geos, const struct shape *shape)
+{
+    size_t count = shape->count + (shape->is_closed ? 1 : 0);
+    GEOSCoordSequence *sequence = GEOSCoordSeq_create_r(geos->context, (unsigned)count, 2);
+    for (size_t i = 0; sequence != NULL && i < count; i++) {
+        struct point at = shape->corners[i % shape->count];
+        if (!GEOSCoordSeq_setXY_r(geos->context, sequence, (unsigned)i, at.x, at.y)) {
+            GEOSCoordSeq_destroy_r(geos->context, sequence);
+            return NULL;
+        }
+    }
+    return sequence;
+}
+
+/* A polygon, line or point. NULL: GEOS could not make it. */
+static GEOSGeometry *geometry_of(struct layout_geos *geos, const struct shape *shape)
+{
+    GEOSCoordSequence *sequence = sequence_of(geos, shape);
+    if (sequence == NULL)
+        return NULL;
+    if (shape->count == 1) /* the constructors take the sequence even when they fail */
+        return GEOSGeom_createPoint_r(geos->context, sequence);
+    if (!shape->is_closed)
+        return GEOSGeom_createLineString_r(geos->context, sequence);
+    GEOSGeometry *ring = GEOSGeom_createLinearRing_r(geos->context, sequence);
+    if (ring == NULL)
+        return NULL;
+    return GEOSGeom_createPolygon_r(geos->context, ring, NULL, 0);
+}
+
+/* All shapes in one collection. NULL: GEOS could not make it. */
+static GEOSGeometry *collection_of(struct layout_geos *geos, const struct shape *shapes,
+                                   size_t count)
+{
+    GEOSGeometry **items = calloc(count + 1, sizeof(GEOSGeometry *));
+    GEOSGeometry *all = NULL;
+    size_t made = 0;
+    if (items == NULL)
+        return NULL;
+    while (made < count && (items[made] = geometry_of(geos, &shapes[made])) != NULL)
+        made++;
+    if (made == count)
+        all = GEOSGeom_createCollection_r(geos->context, GEOS_GEOMETRYCOLLECTION, items,
+                                          (unsigned)count);
+    else
+        for (size_t i = 0; i < made; i++)
+            drop(geos, items[i]);
+    free(items);
+    return all;
+}
+
+bool layout_geos_is_simple(bool *is_simple, struct layout_geos *geos, const struct shape *outline)
+{
+    GEOSGeometry *polygon = geometry_of(geos, outline);
+    char answer = polygon != NULL ? GEOSisValid_r(geos->context, polygon) : 2;
+    drop(geos, polygon);
+    *is_simple = answer == 1;
+    return answer != 2;
+}
+
+bool layout_geos_union_area(double *area, struct layout_geos *geos, const struct shape *polygons,
+                            size_t count)
+{
+    GEOSGeometry *all = collection_of(geos, polygons, count);
+    GEOSGeometry *whole = all != NULL ? GEOSUnaryUnion_r(geos->context, all) : NULL;
+    bool is_good = whole != NULL && GEOSArea_r(geos->context, whole, area) == 1;
+    drop(geos, whole);
+    drop(geos, all);
+    return is_good;
+}
+
+/* How far a piece may stay from an edge and still touch it: rounding in the difference, m. */
+static const double TOUCH = 1e-7;
+
+static bool touches_any(struct layout_geos *geos, const GEOSGeometry *piece,
+                        const GEOSGeometry *ends)
+{
+    double distance = 1;
+    return GEOSDistance_r(geos->context, piece, ends, &distance) == 1 && distance <= TOUCH;
+}
+
+static bool has_joining_piece(struct layout_geos *geos, const GEOSGeometry *left,
+                              const GEOSGeometry *from, const GEOSGeometry *to)
+{
+    int count = GEOSGetNumGeometries_r(geos->context, left);
+    for (int i = 0; i < count; i++) {
+        const GEOSGeometry *piece = GEOSGetGeometryN_r(geos->context, left, i);
+        if (piece != NULL && GEOSisEmpty_r(geos->context, piece) == 0 &&
+            touches_any(geos, piece, from) && touches_any(geos, piece, to))
+            return true;
+    }
+    return false;
+}
+
+bool layout_geos_is_joined(bool *is_joined, struct layout_geos *geos, const struct shape *outline,
+                           const struct shape *barriers, size_t barrier_count,
+                           const struct shape *from, size_t from_count, const struct shape *to,
+                           size_t to_count, double radius)
+{
+    GEOSGeometry *all = collection_of(geos, barriers, barrier_count);
+    GEOSGeometry *wide =
+        all != NULL ? GEOSBuffer_r(geos->context, all, radius, CHORDS_A_QUARTER) : NULL;
+    GEOSGeometry *polygon = geometry_of(geos, outline);
+    GEOSGeometry *left =
+        wide != NULL && polygon != NULL ? GEOSDifference_r(geos->context, polygon, wide) : NULL;
+    GEOSGeometry *start = collection_of(geos, from, from_count);
+    GEOSGeometry *end = collection_of(geos, to, to_count);
+    bool is_good = left != NULL && start != NULL && end != NULL;
+    *is_joined = is_good && has_joining_piece(geos, left, start, end);
+    drop(geos, end);
+    drop(geos, start);
+    drop(geos, left);
+    drop(geos, polygon);
+    drop(geos, wide);
+    drop(geos, all);
+    return is_good;
+}

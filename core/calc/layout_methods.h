@@ -1,0 +1,31 @@
+/* What the layout calculators run; the table in layout.c says inputs and results. */
+#ifndef CALC_LAYOUT_METHODS_H
+#define CALC_LAYOUT_METHODS_H
+#include "calculator.h"
+#include "layout_plane.h"
+
+calculate layout_run_roof_plan_area, layout_run_roof_array_area, layout_run_roof_covered_plan_area,
+    layout_run_covered_share;
+calculate layout_run_area, layout_run_plan_area, layout_run_covered_area,
+    layout_run_covered_plan_area;
+calculate layout_run_has_edge, layout_run_clearance, layout_run_obstruction_clearance,
+    layout_run_over_edge, layout_run_over_obstructions, layout_run_overlapping;
+calculate layout_run_pathway_width, layout_run_pathway_count, layout_run_pathway_faces,
+    layout_run_adjacent_pathway, layout_run_straddling_pathway, layout_run_pathway_planes;
+calculate layout_run_section_count, layout_run_section_length, layout_run_section_gap;
+calculate layout_run_clear_below, layout_run_clear_width_below;
+calculate layout_run_attachment_zone, layout_run_module_zone, layout_run_edge_distance,
+    layout_run_neighbour_distance;
+calculate layout_run_member_distance, layout_run_attachment_area, layout_run_supported_area,
+    layout_run_unsupported, layout_run_rail_span, layout_run_rail_cantilever;
+
+struct amount layout_metres(double length);
+struct amount layout_square_metres(double area);
+/* The widest strip on a plane, kept. False: stop is set. */
+bool layout_plane_pathway(double *width, double *bare, struct layout_plane *plane,
+                          struct working *working);
+/* Modules and obstructions that stand in the way on a plane; shapes live in the arena. */
+bool layout_things_of(struct shape **things, size_t *count, const struct layout_plane *plane,
+                      struct arena *arena);
+
+#endif

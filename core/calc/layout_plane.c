@@ -1,0 +1,163 @@
+#include "layout_plane.h"
+
+#include <math.h>
+
+#include "layout_build.h"
+
+struct layout *layout_of(struct working *working)
+{
+    if (working->layout != NULL)
+        return working->layout;
+    struct arena *arena = arena_new();
+    struct layout *layout = arena != NULL ? arena_take(arena, sizeof *layout) : NULL;
+    size_t count = working->design->of_kind[KIND_roof_plane].count;
+    if (layout != NULL) {
+        layout->arena = arena;
+        layout->planes = arena_take(arena, count * sizeof *layout->planes);
+        layout->geos = layout_geos_new();
+    }
+    if (layout == NULL || layout->planes == NULL || layout->geos == NULL) {
+        if (layout != NULL)
+            layout_geos_free(layout->geos);
+        arena_free(arena);
+        working_short(working);
+        return NULL;
+    }
+    return working->layout = layout;
+}
+
+void layout_free(struct layout *layout)
+{
+    if (layout == NULL)
+        return;
+    layout_geos_free(layout->geos);
+    arena_free(layout->arena);
+}
+
+bool layout_need_fact(const struct fact **out, const struct object *object, unsigned slot,
+                      struct working *working)
+{
+    working_read(working, object, slot);
+    *out = object_fact(object, slot);
+    return object_has(object, slot) || working_missing(working, object, slot);
+}
+
+/* Building a part reads its facts; a part that is built only notes them again. */
+static bool open_parts(struct layout_plane *plane, unsigned parts, struct working *working)
+{
+    static bool (*const build[])(struct layout_plane *, struct working *) = {
+        layout_build_outline, layout_build_edges,        layout_build_slope,
+        layout_build_modules, layout_build_obstructions, layout_build_plan};
+    for (unsigned i = 0; i < sizeof build / sizeof build[0]; i++) {
+        if ((parts >> i & 1) == 0)
+            continue;
+        if (!build[i](plane, working))
+            return false;
+        plane->built |= 1U << i;
+    }
+    return true;
+}
+
+bool layout_plane_open(struct layout_plane **out, const struct object *object, unsigned parts,
+                       struct working *working)
+{
+    struct layout *layout = layout_of(working);
+    if (layout == NULL)
+        return false;
+    struct layout_plane *plane = &layout->planes[object->ordinal];
+    if (plane->object == NULL)
+        plane->covered_area = -1;
+    plane->object = object;
+    *out = plane;
+    if (parts & (LAYOUT_EDGES | LAYOUT_MODULES | LAYOUT_OBSTRUCTIONS))
+        parts |= LAYOUT_OUTLINE;
+    if (parts & LAYOUT_PLAN)
+        parts |= LAYOUT_SLOPE;
+    return open_parts(plane, parts, working);
+}
+
+bool layout_planes_open(struct layout_plane ***out, size_t *count, unsigned parts,
+                        struct working *working)
+{
+    const struct objects *roofs = &working->design->of_kind[KIND_roof];
+    struct object *const *objects = NULL;
+    *count = 0;
+    if (roofs->count == 0)
+        return working_missing(working, working->design->root, SLOT_design_roof);
+    if (!need_objects(&objects, count, roofs->items[0], SLOT_roof_planes, working))
+        return false;
+    struct layout_plane **planes = arena_take(working->arena, *count * sizeof *planes);
+    if (planes == NULL)
+        return working_short(working);
+    for (size_t i = 0; i < *count; i++)
+        if (!layout_plane_open(&planes[i], objects[i], parts, working))
+            return false;
+    *out = planes;
+    return true;
+}
+
+struct shape layout_outline_of(const struct layout_plane *plane)
+{
+    return (struct shape){plane->corners, plane->count, true};
+}
+
+struct shape layout_ring_of(const struct layout_plane *plane)
+{
+    return (struct shape){plane->corners, plane->count + 1, false};
+}
+
+struct shape layout_side_of(const struct layout_plane *plane, size_t side)
+{
+    return (struct shape){&plane->corners[side], 2, false};
+}
+
+struct shape layout_module_shape(const struct layout_module *module)
+{
+    return (struct shape){module->corners, 4, true};
+}
+
+struct point layout_in_plan(const struct layout_plane *plane, struct point at)
+{
+    double up = at.y * plane->cos_slope;
+    return (struct point){plane->plan_origin.x + at.x * plane->plan_right.x + up * plane->plan_up.x,
+                          plane->plan_origin.y + at.x * plane->plan_right.y +
+                              up * plane->plan_up.y};
+}
+
+bool layout_is_overlapping(const struct layout_module *a, const struct layout_module *b)
+{
+    const struct point *p = a->corners, *q = b->corners;
+    return fmin(p[2].x, q[2].x) - fmax(p[0].x, q[0].x) > LAYOUT_SLACK &&
+           fmin(p[2].y, q[2].y) - fmax(p[0].y, q[0].y) > LAYOUT_SLACK;
+}
+
+static bool has_overlap(const struct layout_plane *plane)
+{
+    for (size_t i = 0; i < plane->module_count; i++)
+        for (size_t j = 0; j < i; j++)
+            if (layout_is_overlapping(&plane->modules[i], &plane->modules[j]))
+                return true;
+    return false;
+}
+
+bool layout_covered_area(double *area, struct layout_plane *plane, struct working *working)
+{
+    if (plane->covered_area >= 0) {
+        *area = plane->covered_area;
+        return true;
+    }
+    *area = 0;
+    struct shape *shapes = arena_take(working->arena, plane->module_count * sizeof *shapes);
+    if (shapes == NULL)
+        return working_short(working);
+    for (size_t i = 0; i < plane->module_count; i++) {
+        shapes[i] = layout_module_shape(&plane->modules[i]);
+        *area += flat_area(plane->modules[i].corners, 4);
+    }
+    /* Modules over each other are rare, and only then is a union needed. */
+    if (has_overlap(plane) &&
+        !layout_geos_union_area(area, working->layout->geos, shapes, plane->module_count))
+        return working_short(working);
+    plane->covered_area = *area;
+    return true;
+}

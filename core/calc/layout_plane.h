@@ -1,0 +1,85 @@
+/* Roof planes as geometry: outline, modules and obstructions, built once per review and kept. */
+#ifndef CALC_LAYOUT_PLANE_H
+#define CALC_LAYOUT_PLANE_H
+#include "layout.h"
+#include "layout_flat.h"
+#include "layout_geos.h"
+#include "layout_pathway.h"
+
+/* What a calculation asks of a plane; each part brings what it stands on. */
+enum layout_part {
+    LAYOUT_OUTLINE = 1,
+    LAYOUT_EDGES = 2,
+    LAYOUT_SLOPE = 4,
+    LAYOUT_MODULES = 8,
+    LAYOUT_OBSTRUCTIONS = 16,
+    LAYOUT_PLAN = 32, /* slope, azimuth and plan origin */
+    LAYOUT_PATHWAY = LAYOUT_OUTLINE | LAYOUT_EDGES | LAYOUT_MODULES | LAYOUT_OBSTRUCTIONS
+};
+
+/* An upright rectangle, corners against the clock from the lower left. */
+struct layout_module {
+    const struct object *object;
+    struct point corners[4];
+    bool is_over_edge; /* stands out past the outline by more than LAYOUT_SLACK */
+    bool is_off_plane; /* does not lie on the plane at all */
+};
+
+struct layout_obstruction {
+    const struct object *object;
+    struct shape shape;
+};
+
+struct layout_plane {
+    const struct object *object;
+    unsigned built;
+    const char *fault;     /* why the outline cannot be used, or NULL */
+    struct point *corners; /* against the clock, count + 1: the last is the first */
+    const char **edges;    /* kind of the side from corners[i] to corners[i + 1] */
+    size_t count;
+    double area, cos_slope;
+    struct point plan_origin, plan_right, plan_up; /* unit vectors in plan (east, north) */
+    struct layout_module *modules;
+    size_t module_count;
+    struct layout_obstruction *obstructions;
+    size_t obstruction_count;
+    double covered_area;           /* by modules, each spot once; < 0: not yet computed */
+    struct pathway_graph *pathway; /* NULL: not yet asked for */
+    double pathway_width, bare_width;
+};
+
+/* Lengths closer than this are the same, m: 0.1 mm. */
+#define LAYOUT_SLACK 1e-4
+
+struct layout {
+    struct arena *arena;
+    struct layout_geos *geos;
+    struct layout_plane *planes; /* by the ordinal of the thing */
+};
+
+/* The review's layout, made when first asked for. NULL: stop is set. */
+struct layout *layout_of(struct working *working);
+/* A plane with the parts asked for, and every fact read noted. False: stop is set. */
+bool layout_plane_open(struct layout_plane **out, const struct object *plane, unsigned parts,
+                       struct working *working);
+/* All planes of the roof with the parts asked for. */
+bool layout_planes_open(struct layout_plane ***out, size_t *count, unsigned parts,
+                        struct working *working);
+/* A POINT, POINTS or WORD_LIST fact. False: stop is set. */
+bool layout_need_fact(const struct fact **out, const struct object *object, unsigned slot,
+                      struct working *working);
+struct shape layout_outline_of(const struct layout_plane *plane);
+struct shape layout_ring_of(const struct layout_plane *plane); /* its rim without the inside */
+struct shape layout_side_of(const struct layout_plane *plane, size_t side);
+struct shape layout_module_shape(const struct layout_module *module);
+struct point layout_in_plan(const struct layout_plane *plane, struct point at);
+/* The area its modules cover. False: stop is set. */
+bool layout_covered_area(double *area, struct layout_plane *plane, struct working *working);
+/* Do two modules lie over each other by more than LAYOUT_SLACK both ways? */
+bool layout_is_overlapping(const struct layout_module *a, const struct layout_module *b);
+
+/* Is the outline fit for use? NULL: yes; else a sentence. False: no memory. */
+bool layout_outline_fault(const char **fault, struct layout_geos *geos, const struct point *points,
+                          size_t count);
+
+#endif

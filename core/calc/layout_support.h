@@ -1,0 +1,40 @@
+/* Which attachment carries which part of the array. */
+#ifndef CALC_LAYOUT_SUPPORT_H
+#define CALC_LAYOUT_SUPPORT_H
+#include "layout_plane.h"
+
+/* How far past a module's rim a rail or an attachment may stand and still carry it, m: clamps reach
+ * over the gap between two modules (common practice, no source). */
+#define LAYOUT_REACH 0.05
+
+struct layout_attachment {
+    const struct object *object;
+    struct point at;
+    const struct object *rail; /* NULL: it carries modules directly */
+    double area;               /* of modules, m² */
+};
+
+struct layout_rail {
+    const struct object *object;
+    double across; /* its coordinate across its run */
+    double from, to;
+};
+
+/* Every spot of a module goes to the nearest rail below that module (on either side of it, across
+ * the rails), and there to the nearest attachment along the rail; without rails to the nearest
+ * attachment at the module. So the areas add up to the area of the modules that are carried. */
+struct layout_support {
+    struct layout_attachment *attachments;
+    size_t attachment_count;
+    struct layout_rail *rails;
+    size_t rail_count;
+    bool runs_up;     /* rails run up the slope, else along the eave */
+    bool *is_carried; /* by module of the plane */
+    double carried_area;
+};
+
+/* Lives in the working's arena. False: stop is set. */
+bool layout_support_open(struct layout_support *out, struct layout_plane **plane,
+                         const struct object *about, struct working *working);
+
+#endif
