@@ -9,7 +9,7 @@
 #include "page.h"
 #include "text.h"
 
-enum { WIDTH = 80, NAMES_MOST = 200, DIGITS = 6 };
+enum { WIDTH = 80, NAMES_MOST = 200, DIGITS = 6, SAYS_AT = 28 };
 
 /* "length in ft, from 0 to 300", "number from 0 to 1", "one of copper, aluminum", "yes or no". */
 static void write_kind(char *buffer, size_t size, const struct parameter *parameter)
@@ -46,7 +46,7 @@ static void tell_parameter(struct page *page, const struct parameter *parameter)
     write_kind(kind, sizeof kind, parameter);
     snprintf(says, sizeof says, "%s (%s%s)", parameter->sentence, kind,
              parameter->is_optional ? "; may be left out" : "");
-    page_paragraph(page, 4, parameter->name, STYLE_PLAIN, 8, says);
+    page_paragraph(page, 4, parameter->name, STYLE_PLAIN, SAYS_AT, says);
 }
 
 static void tell_calculator(struct page *page, const struct calculator *calculator)
@@ -58,9 +58,8 @@ static void tell_calculator(struct page *page, const struct calculator *calculat
         tell_parameter(page, &calculator->inputs[i]);
     for (size_t i = 0; i < calculator->result_count; i++) {
         char says[400];
-        snprintf(says, sizeof says, "%s = %s", calculator->results[i].name,
-                 calculator->results[i].sentence);
-        page_paragraph(page, 2, "gives", STYLE_PLAIN, 4, says);
+        snprintf(says, sizeof says, "gives: %s", calculator->results[i].sentence);
+        page_paragraph(page, 4, calculator->results[i].name, STYLE_PLAIN, SAYS_AT, says);
     }
     page_gap(page);
 }

@@ -27,14 +27,18 @@ enum plumbrule_end desk_refuse(struct desk *desk, const char *code, const char *
 
 bool words_add(struct words *words, const char *word, struct arena *arena)
 {
-    /* One more than needed, so that the list ends in NULL. */
-    const char **items =
-        arena_grow(arena, words->items, words->count + 1, &words->capacity, sizeof(const char *));
-    if (items == NULL)
-        return false;
-    words->items = items;
-    items[words->count++] = word;
-    items[words->count] = NULL;
+    if (words->count + 1 >= words->capacity) { /* one more, so that the list ends in NULL */
+        size_t capacity = words->capacity == 0 ? 8 : 2 * words->capacity;
+        const char **items = arena_take(arena, capacity * sizeof *items);
+        if (items == NULL)
+            return false;
+        for (size_t i = 0; i < words->count; i++)
+            items[i] = words->items[i];
+        words->items = items;
+        words->capacity = capacity;
+    }
+    words->items[words->count++] = word;
+    words->items[words->count] = NULL;
     return true;
 }
 

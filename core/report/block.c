@@ -2,6 +2,8 @@
 
 #include <string.h>
 
+#include "shown.h"
+
 enum { LABEL_AT = 3, TEXT_AT = 13 };
 
 /* What a block is written with. */
@@ -196,13 +198,14 @@ static bool tell_rule(const struct block *block)
                              rule->edition != NULL ? rule->edition : "", rule->id, acts));
 }
 
-static const char *value_text(const struct value *value, struct arena *arena)
+static const char *value_text(const struct value *value, const struct design *design,
+                              struct arena *arena)
 {
     char is[128], from[16] = "";
     const char *place;
     if (value->state != VALUE_IN_FORCE || value->entry == NULL)
         return arena_format(arena, "%s: no number is in force on that day", value->name);
-    amount_write(is, sizeof is, value->is, NULL, 6);
+    amount_write(is, sizeof is, value_shown(value, design), NULL, 6);
     if (value->entry->from.year != 0)
         date_write(from, sizeof from, value->entry->from);
     place = place_text(value->entry->place, arena);
@@ -219,7 +222,7 @@ static bool tell_values(const struct block *block)
 {
     for (size_t i = 0; i < block->finding->value_count; i++)
         if (!tell(block, i == 0 ? "values" : "",
-                  value_text(block->finding->values[i], block->arena)))
+                  value_text(block->finding->values[i], block->report->design, block->arena)))
             return false;
     return true;
 }

@@ -72,12 +72,13 @@ static json_t *problems_json(const struct problems *problems)
     return whole(array, is_whole);
 }
 
-static json_t *findings_json(const struct findings *findings, struct arena *arena)
+static json_t *findings_json(const struct report *report, struct arena *arena)
 {
+    const struct findings *findings = report->findings;
     json_t *array = json_array();
     bool is_whole = array != NULL;
     for (size_t i = 0; is_whole && findings != NULL && i < findings->count; i++)
-        is_whole = json_push(array, json_finding(findings->items[i], arena));
+        is_whole = json_push(array, json_finding(findings->items[i], report->design, arena));
     return whole(array, is_whole);
 }
 
@@ -114,7 +115,7 @@ static json_t *report_json(const struct report *report, struct arena *arena)
                                       report->has_date ? json_date(report->on) : json_null()) &&
                              json_put(object, "counts", counts_json(report->findings)) &&
                              json_put(object, "problems", problems_json(report->problems)) &&
-                             json_put(object, "findings", findings_json(report->findings, arena)) &&
+                             json_put(object, "findings", findings_json(report, arena)) &&
                              json_put(object, "not_checked", not_checked_json(report, arena)) &&
                              json_put(object, "caution", json_text(report_caution())));
 }

@@ -3,6 +3,8 @@
 
 #include <string.h>
 
+#include "shown.h"
+
 /* Hands the object on, or frees it where a part of it did not come off. */
 static json_t *whole(json_t *value, bool is_whole)
 {
@@ -141,7 +143,7 @@ static json_t *inputs_json(const struct finding *finding)
     return whole(array, is_whole);
 }
 
-static json_t *value_json(const struct value *value)
+static json_t *value_json(const struct value *value, const struct design *design)
 {
     json_t *object = json_object();
     const struct entry *entry = value->state == VALUE_IN_FORCE ? value->entry : NULL;
@@ -149,7 +151,8 @@ static json_t *value_json(const struct value *value)
     return whole(
         object,
         json_put(object, "value", json_text(value->name)) &&
-            json_put(object, "is", entry != NULL ? json_amount(value->is, NULL) : json_null()) &&
+            json_put(object, "is",
+                     entry != NULL ? json_amount(value_shown(value, design), NULL) : json_null()) &&
             json_put(object, "book", json_text(book != NULL ? book->name : NULL)) &&
             json_put(object, "edition", json_text(value->edition)) &&
             json_put(object, "from", entry != NULL ? json_date(entry->from) : json_null()) &&
@@ -157,12 +160,12 @@ static json_t *value_json(const struct value *value)
             json_put(object, "place", entry != NULL ? json_place(entry->place) : json_null()));
 }
 
-static json_t *values_json(const struct finding *finding)
+static json_t *values_json(const struct finding *finding, const struct design *design)
 {
     json_t *array = json_array();
     bool is_whole = array != NULL;
     for (size_t i = 0; is_whole && i < finding->value_count; i++)
-        is_whole = json_push(array, value_json(finding->values[i]));
+        is_whole = json_push(array, value_json(finding->values[i], design));
     return whole(array, is_whole);
 }
 
@@ -222,14 +225,15 @@ static bool put_head(json_t *object, const struct finding *finding, struct arena
            json_put(object, "message", json_text(message));
 }
 
-json_t *json_finding(const struct finding *finding, struct arena *arena)
+json_t *json_finding(const struct finding *finding, const struct design *design,
+                     struct arena *arena)
 {
     json_t *object = json_object();
     bool is_whole = put_head(object, finding, arena) &&
                     json_put(object, "tests", json_tests(finding->tests, finding->test_count)) &&
                     json_put(object, "missing", missing_json(finding)) &&
                     json_put(object, "inputs", inputs_json(finding)) &&
-                    json_put(object, "decided_by", values_json(finding)) &&
+                    json_put(object, "decided_by", values_json(finding, design)) &&
                     json_put(object, "remedy", json_text(finding->remedy)) &&
                     json_put(object, "waived", waiver_json(finding->waiver));
     if (is_whole && finding->line_count > 0)

@@ -109,8 +109,8 @@ void page_paragraph(struct page *page, unsigned label_at, const char *label, enu
         add_spaces(page->out, indent - column);
         column = indent;
     } else if (label != NULL) {
-        text_add(page->out, "  ", 2);
-        column += 2;
+        text_add(page->out, " ", 1);
+        column += 1;
     }
     add_words(page, indent, column, text);
 }

@@ -3,6 +3,7 @@
 #ifndef REPORT_PARTS_H
 #define REPORT_PARTS_H
 #include <jansson.h>
+#include "design.h"
 #include "finding.h"
 
 /* Puts a new value under a key or at the end of a list; a NULL value or target: false. */
@@ -21,7 +22,8 @@ json_t *json_amount(struct amount amount, const struct unit *unit);
 bool json_put_amount(json_t *object, struct amount amount, const struct unit *unit);
 /* All tests of a finding or of an option. */
 json_t *json_tests(const struct test *tests, size_t count);
-/* One finding whole. */
-json_t *json_finding(const struct finding *finding, struct arena *arena);
+/* One finding whole. The design (or NULL) says at which elevation values by elevation are told. */
+json_t *json_finding(const struct finding *finding, const struct design *design,
+                     struct arena *arena);
 
 #endif

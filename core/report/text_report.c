@@ -29,7 +29,8 @@ static bool write_head(struct page *page, const struct report *report, struct ar
     char on[16];
     const char *name =
         title != NULL && title->state == FACT_GIVEN ? title->is.word : report->design_path;
-    page_paragraph(page, 0, name, STYLE_STRONG, 0, "");
+    page_add_styled(page, STYLE_STRONG, name);
+    text_add(page->out, "\n", 1);
     if (report->has_date)
         date_write(on, sizeof on, report->on);
     const char *line = arena_format(arena, "%s, held against the rules of %s", report->design_path,

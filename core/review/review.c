@@ -6,7 +6,8 @@
 
 bool bench_open(struct bench *out)
 {
-    *out = (struct bench){arena_new(), arena_new(), NULL, NULL, judge_new(NULL)};
+    *out =
+        (struct bench){.arena = arena_new(), .shelf_arena = arena_new(), .judge = judge_new(NULL)};
     if (out->arena != NULL && out->shelf_arena != NULL && out->judge != NULL)
         return true;
     bench_close(out);
@@ -19,6 +20,7 @@ static void drop_shelf(struct bench *bench)
     if (bench->shelf != NULL)
         shelf_free(bench->shelf);
     bench->shelf = NULL;
+    bench->shelf_is_stale = false;
     bench->directories = NULL;
     if (bench->shelf_arena != NULL)
         arena_clear(bench->shelf_arena);
@@ -47,7 +49,8 @@ static bool fetch_shelf(struct bench *bench, const char *const *given)
     const char *const *wanted = search_books(given, bench->arena);
     if (wanted == NULL)
         return false;
-    if (bench->shelf != NULL && search_is_same(bench->directories, wanted))
+    if (bench->shelf != NULL && !bench->shelf_is_stale &&
+        search_is_same(bench->directories, wanted))
         return true;
     drop_shelf(bench);
     bench->directories = search_books(given, bench->shelf_arena);
@@ -129,7 +132,6 @@ bool bench_resolve(struct review *review, struct bench *bench, const struct benc
     if (review->rulebook != NULL && !any_rule_holds(review->rulebook))
         problems_add(&review->problems, PROBLEM_INPUT, "no-rule", (struct place){0},
                      "no rule of the books named is in force on that day");
-    if (review->problems.count > before)
-        drop_shelf(bench);
+    bench->shelf_is_stale = review->problems.count > before;
     return review->rulebook != NULL;
 }

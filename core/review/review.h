@@ -10,6 +10,7 @@ struct bench {
     struct arena *shelf_arena;      /* the shelf's directories */
     const char *const *directories; /* that the shelf was made for */
     struct shelf *shelf;
+    bool shelf_is_stale; /* something was wrong in a book: the next review reads anew */
     struct judge *judge;
 };
 
