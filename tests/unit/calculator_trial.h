@@ -10,6 +10,7 @@ struct trial {
     struct working working;
     struct amount results[CALCULATOR_RESULTS];
     const struct calculator *calculator;
+    void *user; /* what a row of a table adds up in */
 };
 
 static inline void trial_open(struct trial *trial)
@@ -57,7 +58,7 @@ static inline bool trial_run_list(struct trial *trial, const struct object *abou
 {
     struct amount inputs[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}};
     trial->calculator = calculator_find(about != NULL ? about->kind->id : KIND_NONE, name);
-    if (!CHECK(trial->calculator != NULL, name))
+    if (trial->calculator == NULL && !CHECK(false, name))
         exit(EXIT_FAILURE);
     for (const char *input; (input = va_arg(pairs, const char *)) != NULL;) {
         const char *text = va_arg(pairs, const char *);
@@ -65,9 +66,9 @@ static inline bool trial_run_list(struct trial *trial, const struct object *abou
         while (at < trial->calculator->input_count &&
                strcmp(trial->calculator->inputs[at].name, input) != 0)
             at++;
-        if (!CHECK(at < trial->calculator->input_count, input) ||
+        if ((at == trial->calculator->input_count && !CHECK(false, input)) ||
             (strcmp(text, "-") != 0 &&
-             !CHECK(trial_read(&inputs[at], &trial->calculator->inputs[at], text), text)))
+             !trial_read(&inputs[at], &trial->calculator->inputs[at], text) && !CHECK(false, text)))
             exit(EXIT_FAILURE);
     }
     working_start(&trial->working);
