@@ -1,0 +1,39 @@
+/* The runs behind the rows of string.c. */
+#ifndef CALC_STRING_RUNS_H
+#define CALC_STRING_RUNS_H
+#include "electrical.h"
+
+/* string_voltage.c */
+calculate run_cold_voltage, run_hot_voltage, run_longest_string, run_shortest_string;
+/* string_current.c */
+calculate run_source_current, run_parallel_fusing, run_converter_string, run_microinverter_branch;
+/* string_methods.c */
+calculate run_string_module_count, run_string_power, run_string_cold_voltage,
+    run_string_maximum_voltage, run_string_hot_voltage, run_string_short_circuit_current,
+    run_string_source_current, run_string_operating_current, run_string_converter_count,
+    run_string_converter_voltage, run_string_converter_power, run_string_backfeed_current;
+/* inverter.c */
+calculate run_branch_count, run_branch_output_current, run_inverter_output_current,
+    run_inverter_input_current, run_inverter_short_circuit_current, run_inverter_string_count,
+    run_inverter_array_power;
+
+/* How voltage at maximum power falls in the heat. */
+struct hot_case {
+    double voltage;            /* V at standard test conditions */
+    double high;               /* °C of the cells */
+    bool has_share, has_volts; /* which coefficients are told; the share is preferred */
+    double share;              /* 1/°C */
+    double volts;              /* V/°C */
+};
+bool find_hot_voltage(double *volts, const struct hot_case *given, struct working *working);
+
+/* Modules of one model in a string or elsewhere. */
+struct module_group {
+    const struct object *model;
+    double count;
+};
+/* The modules of a thing, by model, in order; `slot` holds them. */
+bool find_module_groups(struct module_group **groups, size_t *count, const struct object *thing,
+                        unsigned slot, struct working *working);
+
+#endif
