@@ -238,8 +238,8 @@ bool run_framing_under_array(struct amount *results, const struct object *about,
                              const struct amount *inputs, struct working *working)
 {
     struct rafter rafter;
-    struct bearing bearing;
-    struct stand *stands;
+    struct bearing bearing = {.first = 0};
+    struct stand *stands = NULL;
     size_t count;
     struct worst worst = {.moment = 0};
     if (!rafter_take(&rafter, about, working) || !take_bearing(&bearing, about, &rafter, working) ||
