@@ -21,6 +21,13 @@ const char *place_text(struct place place, struct arena *arena)
     return place.line == 0 ? place.file : arena_format(arena, "%s:%u", place.file, place.line);
 }
 
+const char *about_text(const struct finding *finding, struct arena *arena)
+{
+    return strcmp(finding->about_kind, finding->about_name) == 0
+               ? finding->about_kind
+               : arena_format(arena, "%s %s", finding->about_kind, finding->about_name);
+}
+
 /* A labelled paragraph; a text of NULL is one that memory was short for. */
 static bool tell(const struct block *block, const char *label, const char *text)
 {
@@ -84,11 +91,10 @@ static bool tell_where(const struct block *block)
 {
     const struct finding *finding = block->finding;
     const char *place = place_text(finding->place, block->arena);
-    if (place == NULL)
-        return false;
-    return tell(block, "where",
-                arena_format(block->arena, "%s %s%s%s", finding->about_kind, finding->about_name,
-                             place[0] != '\0' ? ", " : "", place));
+    const char *about = about_text(finding, block->arena);
+    return place != NULL && about != NULL &&
+           tell(block, "where",
+                arena_format(block->arena, "%s%s%s", about, place[0] != '\0' ? ", " : "", place));
 }
 
 static const char *option_word(enum outcome outcome)
@@ -322,8 +328,8 @@ bool block_write_line(struct page *page, const struct finding *finding, struct a
         tests_margin(&share, finding->tests, finding->test_count))
         margin_write(margin, sizeof margin, share);
     const char *label = arena_format(arena, "%8s", margin);
-    const char *text =
-        arena_format(arena, "%s, %s %s", finding->title, finding->about_kind, finding->about_name);
+    const char *about = about_text(finding, arena);
+    const char *text = about != NULL ? arena_format(arena, "%s: %s", finding->title, about) : NULL;
     if (label == NULL || text == NULL)
         return false;
     page_paragraph(page, 0, label, STYLE_GOOD, 10, text);

@@ -49,8 +49,8 @@ static json_t *margin_json(bool has_margin, double margin)
 static bool put_pair(json_t *object, const struct test *test)
 {
     const struct unit *unit = shared_unit(test);
-    if (test->relation == RELATION_REVIEW || test->relation == RELATION_MISSING ||
-        test->relation == RELATION_BROKEN)
+    if (test->relation == RELATION_ONE_OF || test->relation == RELATION_REVIEW ||
+        test->relation == RELATION_MISSING || test->relation == RELATION_BROKEN)
         return true;
     return json_put(object, "actual", json_amount(test->actual, unit)) &&
            json_put(object, "limit",

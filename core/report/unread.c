@@ -79,6 +79,14 @@ static bool is_used(const struct design *design, const struct object *object)
     return false;
 }
 
+/* What the review itself reads. */
+static bool is_read_by_review(const struct kind *kind, size_t slot)
+{
+    return (kind->id == KIND_design &&
+            (slot == SLOT_design_title || slot == SLOT_design_catalogue)) ||
+           (kind->id == KIND_project && slot == SLOT_project_permit_application_date);
+}
+
 /* A list or a thing inside this one is no fact by itself; what looks backwards is never written. */
 static bool is_plain_fact(const struct fact_row *row)
 {
@@ -90,7 +98,8 @@ static void count_object(struct unread *of_kind, const struct object *object,
 {
     for (size_t slot = 0; slot < object->kind->fact_count; slot++) {
         const struct fact *fact = &object->facts[slot];
-        if (fact->state != FACT_GIVEN || !is_plain_fact(&object->kind->facts[slot]))
+        if (fact->state != FACT_GIVEN || !is_plain_fact(&object->kind->facts[slot]) ||
+            is_read_by_review(object->kind, slot))
             continue;
         of_kind[slot].given++;
         of_kind[slot].unread += !is_read(read, fact);

@@ -21,6 +21,23 @@ static bool is_covered(const struct rulebook *rulebook, const char *thing)
     return false;
 }
 
+/* The fact that told of the thing. */
+static bool add_input(struct finding *finding, const char *thing, const struct fact *fact,
+                      struct arena *arena)
+{
+    struct input *input = arena_take(arena, sizeof *input);
+    if (input == NULL)
+        return false;
+    *input = (struct input){
+        .fact = arena_format(arena, "%s %s", finding->about_kind, finding->about_name),
+        .text = fact->written != NULL ? fact->written : thing,
+        .source = fact->source,
+        .place = fact->place};
+    finding->inputs = input;
+    finding->input_count = finding->input_capacity = 1;
+    return input->fact != NULL;
+}
+
 /* One finding for a person about a thing, unless a book in force covers such. */
 static bool add(const struct scope *scope, const char *thing, const struct object *about,
                 const struct fact *fact)
@@ -39,6 +56,8 @@ static bool add(const struct scope *scope, const char *thing, const struct objec
     finding->about_name = about->path;
     finding->place = fact->place;
     finding->order = SIZE_MAX; /* behind all rules */
+    if (!add_input(finding, thing, fact, arena))
+        return false;
     struct test *test =
         test_add(&finding->tests, &finding->test_count, &finding->test_capacity, arena);
     if (test == NULL)
