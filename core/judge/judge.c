@@ -1,3 +1,5 @@
+#include "judge.h"
+
 #include "room.h"
 
 #include <assert.h>
@@ -15,6 +17,13 @@ struct running {
 static void add_problem(struct judge *judge, const char *code, unsigned line, const char *message)
 {
     struct place place = {judge->rule->path, line, 0};
+    /* The same mistake shows again with every thing; once is enough. */
+    for (size_t i = 0; i < judge->problems->count; i++) {
+        const struct problem *told = &judge->problems->items[i];
+        if (told->place.file == place.file && told->place.line == line &&
+            strcmp(told->code, code) == 0)
+            return;
+    }
     problems_add(judge->problems, PROBLEM_RULE, code, place, "%s: %s", judge->rule->id, message);
 }
 

@@ -1,7 +1,7 @@
 /* yaml: what may be a key of a mapping, and that each stands there once. */
 #ifndef YAML_KEYS_H
 #define YAML_KEYS_H
-#include "reading.h"
+#include "yaml_reading.h"
 
 /* Tells what is wrong with a scalar as a key. */
 void key_check(struct reading *reading, const struct node *key, bool is_block);

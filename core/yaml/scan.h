@@ -1,7 +1,7 @@
 /* yaml: what is wrong with the bytes of a file before anything is read into them. */
 #ifndef YAML_SCAN_H
 #define YAML_SCAN_H
-#include "reading.h"
+#include "yaml_reading.h"
 
 /* What bytes that stand in no text of ours are. */
 enum bad_kind { BAD_NOTHING, BAD_NUL, BAD_CONTROL, BAD_BREAK, BAD_DIRECTION, BAD_MARK, BAD_UTF8 };

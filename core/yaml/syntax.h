@@ -1,7 +1,7 @@
 /* yaml: what libyaml refuses, told in the words of the person who wrote the file. */
 #ifndef YAML_SYNTAX_H
 #define YAML_SYNTAX_H
-#include "reading.h"
+#include "yaml_reading.h"
 #include <yaml.h>
 
 /* What the tree knows and libyaml does not say. Line 0: nothing. */

@@ -1,4 +1,4 @@
-#include "reading.h"
+#include "yaml_reading.h"
 
 static void close_complaints(struct reading *reading)
 {

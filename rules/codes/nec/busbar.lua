@@ -1,0 +1,38 @@
+---@type plumbrule.Rule
+return {
+  title = "Busbar against the sum of its sources",
+  cite = { ["2017"] = "705.12(B)(2)(3)", ["2020"] = "705.12(B)(3)", ["2023"] = "705.12(B)" },
+  about = "busbar", -- one finding for each bus from the array up to the service
+  applies = function(bus) return bus:has_sources() end,
+  check = function(bus, book)
+    -- The marked output current of every source that can feed this bus.
+    local sources = book.continuous_factor * bus:source_current()
+    shall.meet_one_of {
+      { "sum of sources", function()
+          shall.not_exceed("Protecting device plus 125 % of source current", bus.protecting_device + sources, bus.rating)
+        end },
+      { "120 % of the busbar", function()
+          shall.be("The source breaker is at the end opposite the feed", same(bus:source_breaker_place(), "opposite end"))
+          shall.not_exceed("Protecting device plus 125 % of source current", bus.protecting_device + sources, book.busbar_share * bus.rating)
+        end },
+      { "sum of breakers", function()
+          shall.not_exceed("All breakers but the main", bus:breaker_total(), bus.rating)
+          shall.not_exceed("Protecting device", bus.protecting_device, bus.rating)
+        end },
+      { "120 % of a center-fed bus", function()
+          shall.be("The bus is fed at its center", bus.fed_at:is("center"))
+          shall.be("Sources are at one end only", not bus:sources_at_both_ends())
+          shall.not_exceed("Protecting device plus 125 % of source current", bus.protecting_device + sources, book.busbar_share * bus.rating)
+        end },
+      { "power control system", function()
+          shall.be("The design names a power control system", bus.methods:has("power control system"))
+          shall.not_exceed("Protecting device plus the limit that the system holds", bus.protecting_device + bus.power_control_limit, bus.rating)
+        end },
+      { "engineered", function()
+          shall.be("The design names engineering supervision", bus.methods:has("engineered"))
+          review("An engineer's study of loads and fault currents decides")
+        end },
+    }
+  end,
+  remedy = "Lower the main breaker, move the source breaker to the end opposite the feed, choose a smaller inverter, connect on the supply side, or replace the panel by one with a larger bus.",
+}

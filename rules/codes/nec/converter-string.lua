@@ -1,0 +1,17 @@
+---@type plumbrule.Rule
+return {
+  title = "Length of a converter string",
+  cite = { ["2017"] = "690.7(B), 110.3(B)", ["2020"] = "690.7(B), 110.3(B)", ["2023"] = "690.7(B), 110.3(B)" },
+  about = "string",
+  applies = function(string) return string.has_converters end,
+  check = function(string, book)
+    local converter = string.converter
+    local converters = string.modules:count() / string.modules_per_converter
+    shall.be_at_least("Converters in the string", converters, converter.minimum_per_string)
+    shall.not_exceed("Converters in the string", converters, converter.maximum_per_string)
+    shall.not_exceed("Power of the string", string:power(), converter.maximum_string_power)
+    shall.not_exceed("Largest voltage of the string", converter.maximum_string_voltage, book.dwelling_dc_voltage)
+    shall.not_exceed("Largest voltage of the string, at the inverter", converter.maximum_string_voltage, string.inverter.model.maximum_dc_voltage)
+  end,
+  remedy = "Share the modules among strings so that each stays within the converter's instructions.",
+}

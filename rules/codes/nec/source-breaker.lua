@@ -1,0 +1,15 @@
+---@type plumbrule.Rule
+return {
+  title = "A breaker that is fed from behind",
+  cite = { ["2017"] = "705.12(B)(4), 110.3(B)", ["2020"] = "705.12(D), 110.3(B)", ["2023"] = "705.12(D), 110.3(B)" },
+  about = "breaker",
+  applies = function(breaker) return breaker.duty:is("source") and not breaker.status:is("removed") end,
+  check = function(breaker)
+    shall.be("Suitable for backfeed", breaker.suitable_for_backfeed)
+    shall.be("Listed for this panel", breaker.listed_for_panel)
+    if not breaker.protection:is("none") then
+      shall.be("Its arc-fault or ground-fault protection is listed for backfeed", breaker.protection_listed_for_backfeed)
+    end
+  end,
+  remedy = "Use a breaker that the panel's marking names and that may be fed from either side.",
+}

@@ -1,0 +1,12 @@
+---@type plumbrule.Rule
+return {
+  title = "Ladders",
+  cite = "29 CFR 1926.1053(b)",
+  about = "jobsite",
+  check = function(jobsite, book)
+    shall.be_at_least("Ladder above the landing", jobsite.ladder_extension, book.ladder_extension)
+    shall.not_exceed("Base of the ladder over its working length", jobsite.ladder_base_ratio, 0.25)
+    shall.be("Modules go up by hoist, not by ladder", jobsite.modules_by_hoist)
+  end,
+  remedy = "Set the ladder one foot out for every four up, three feet above the edge, tied.",
+}
