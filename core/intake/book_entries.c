@@ -17,7 +17,7 @@ static void read_said(struct book_reader *reader, const struct declaration *decl
         complain_inside(&reader->complaints, node, fault.offset, fault.code, shown, "%s",
                         fault.message);
     else if (node->length == 0)
-        complain(&reader->complaints, node, "value-empty", shown, "is says nothing");
+        complain(&reader->complaints, node, "value-empty", shown, "'is' says nothing");
     else
         said->text = node->text;
 }
@@ -71,7 +71,7 @@ static void read_bands(struct book_reader *reader, const struct declaration *dec
         if (is)
             read_said(reader, declaration, is, &band.said);
         else
-            complain(&reader->complaints, item, "key-missing", example, "is is missing here");
+            complain(&reader->complaints, item, "key-missing", example, "'is' is missing here");
         entry->bands[entry->band_count++] = band;
         check_rising(reader, entry, item);
     }
@@ -95,7 +95,7 @@ static void read_is(struct book_reader *reader, const struct declaration *declar
         complain(&reader->complaints, mapping, "key-missing",
                  arena_format(reader->arena, "is: %s",
                               declaration ? declaration_example(declaration) : "18 in"),
-                 "is is missing here");
+                 "'is' is missing here");
 }
 
 static bool add_entry(struct book_reader *reader, struct book_value *value,

@@ -1,5 +1,6 @@
 #include "book_reading.h"
 #include <string.h>
+#include "text.h"
 
 static size_t count_names(const char *const *names)
 {
@@ -22,14 +23,22 @@ bool check_keys(struct book_reader *reader, const struct node *node, const char 
 {
     if (!expect_node(&reader->complaints, node, NODE_MAPPING, example))
         return false;
-    bool is_good = true;
     for (size_t i = 0; i < node->length; i++) {
         const struct node *key = node->items[2 * i];
         if (!has_name(keys, key->text))
-            is_good = complain_unknown(&reader->complaints, key, "unknown-key", what, keys,
-                                       count_names(keys));
+            complain_unknown(&reader->complaints, key, "unknown-key", what, keys,
+                             count_names(keys));
     }
-    return is_good;
+    return true;
+}
+
+/* Is there a key that is nearly this one? Then that was told, and the right one is not missing. */
+static bool has_near_key(const struct node *mapping, const char *key)
+{
+    for (size_t i = 0; i < mapping->length; i++)
+        if (text_find_near(mapping->items[2 * i]->text, &key, 1))
+            return true;
+    return false;
 }
 
 /* The scalar under a key, with something in it. */
@@ -39,14 +48,15 @@ static const struct node *find_scalar(struct book_reader *reader, const struct n
     const struct node *node = node_find(mapping, key);
     const char *shown = example ? arena_format(reader->arena, "%s: %s", key, example) : NULL;
     if (!node) {
-        if (example)
-            complain(&reader->complaints, mapping, "key-missing", shown, "%s is missing here", key);
+        if (example && !has_near_key(mapping, key))
+            complain(&reader->complaints, mapping, "key-missing", shown, "'%s' is missing here",
+                     key);
         return NULL;
     }
     if (!expect_node(&reader->complaints, node, NODE_SCALAR, shown))
         return NULL;
     if (node->length == 0) {
-        complain(&reader->complaints, node, "value-empty", shown, "%s says nothing", key);
+        complain(&reader->complaints, node, "value-empty", shown, "'%s' says nothing", key);
         return NULL;
     }
     return node;

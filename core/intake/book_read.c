@@ -44,8 +44,7 @@ static void read_role(struct book_reader *reader, const struct node *root)
     struct book *book = reader->book;
     bool has_editions = book->editions && book->editions[0];
     const char *text = find_text(reader, root, "role", has_editions ? NULL : "authority");
-    /* Until it is told, it may do least: only add or tighten. */
-    book->role = has_editions ? ROLE_MODEL_CODE : ROLE_COMPANY;
+    book->role = has_editions ? ROLE_MODEL_CODE : ROLE_AUTHORITY;
     if (!text)
         return;
     const struct node *node = node_find(root, "role");
@@ -126,7 +125,10 @@ static void read_values_file(struct book_reader *reader)
 {
     struct source *source;
     const char *path = path_join(reader->arena, reader->book->directory, "values.yaml");
-    if (!path || !file_is_there(path) || !open_file(reader, &source, path))
+    if (!path || !file_is_there(path))
+        return;
+    reader->book->is_partial = !open_file(reader, &source, path);
+    if (reader->book->is_partial)
         return;
     if (source->root)
         read_values(reader, source->root);

@@ -20,8 +20,8 @@ bool book_read(struct book **out, const char *directory, struct arena *arena,
 
 /* ---- nodes (book_nodes.c) ----------------------------------------------------------------- */
 
-/* Tells every key of the mapping that is not known; `what` names them: "key of a book". False: some
- * are not, or it is no mapping. `keys` ends in NULL. */
+/* Tells every key of the mapping that is not known; `what` names them: "key of a book". False: it
+ * is no mapping, told. `keys` ends in NULL. */
 bool check_keys(struct book_reader *reader, const struct node *node, const char *what,
                 const char *const *keys, const char *example);
 /* The value of a key where it is text that says something. NULL: told, or not there; what is not

@@ -24,9 +24,10 @@ static void read_kind(struct book_reader *reader, const struct node *mapping,
                       struct declaration *declaration)
 {
     if (!node_find(mapping, "kind")) {
-        complain(&reader->complaints, mapping, "key-missing", mapping_example,
-                 "kind is missing here: say what the value is, or give a plain list of entries to "
-                 "amend a value of a book below");
+        complain(
+            &reader->complaints, mapping, "key-missing", mapping_example,
+            "'kind' is missing here: say what the value is, or give a plain list of entries to "
+            "amend a value of a book below");
         return;
     }
     const char *kind = find_text(reader, mapping, "kind", "length");
@@ -63,7 +64,7 @@ static void read_words(struct book_reader *reader, const struct node *mapping,
         return;
     if (!node)
         complain(&reader->complaints, mapping, "key-missing", example,
-                 "words is missing here: say what the word may be");
+                 "'words' is missing here: say what the word may be");
     declaration->words = read_texts(reader, find_list(reader, mapping, "words", example), "word");
     if (!declaration->words)
         declaration->type = AMOUNT_NONE;

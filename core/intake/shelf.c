@@ -1,25 +1,9 @@
-#include "intake.h"
+#include "shelf_folders.h"
 #include <limits.h>
 #include <stdlib.h>
 #include <string.h>
 #include "book_reading.h"
-#include "file.h"
 #include "text.h"
-
-/* A folder that was asked for, read once. */
-struct shelf_book {
-    const char *place; /* the real path of the folder, so that two ways to it are one */
-    struct book *book; /* NULL: not readable */
-};
-
-struct shelf {
-    const char *const *directories;
-    struct arena *arena;
-    struct shelf_book **books;
-    size_t book_count, book_capacity;
-    struct problems *told; /* what was found wrong in each, told again to whoever asks */
-    size_t told_capacity;
-};
 
 struct shelf *shelf_new(const char *const *directories)
 {
@@ -42,109 +26,6 @@ void shelf_free(struct shelf *shelf)
     arena_free(shelf->arena);
     free(shelf);
 }
-
-/* ---- where books stand -------------------------------------------------------------------- */
-
-static bool is_book_folder(struct arena *arena, const char *directory)
-{
-    const char *path = path_join(arena, directory, "book.yaml");
-    return path && file_is_there(path);
-}
-
-/* Is a part of the path the folder's own: "codes/nec" → "nec". */
-static const char *last_part(const char *path)
-{
-    const char *slash = strrchr(path, '/');
-    return slash ? slash + 1 : path;
-}
-
-struct folders {
-    char **paths;
-    size_t count, capacity;
-};
-
-static bool add_folder(struct folders *folders, char *path, struct arena *arena)
-{
-    for (size_t i = 0; i < folders->count; i++)
-        if (strcmp(last_part(folders->paths[i]), last_part(path)) == 0)
-            return true; /* the first found stands */
-    char **paths = arena_grow(arena, folders->paths, folders->count, &folders->capacity,
-                              sizeof *folders->paths);
-    if (!paths)
-        return false;
-    folders->paths = paths;
-    paths[folders->count++] = path;
-    return true;
-}
-
-/* The books right in one directory, and what else may hold books. A directory that cannot be read
- * holds none. */
-static bool add_folders_of(struct folders *folders, const char *directory, bool looks_deeper,
-                           struct arena *arena)
-{
-    char **names;
-    size_t count;
-    if (!file_list(&names, &count, directory, NULL, arena))
-        return !arena_is_short(arena);
-    for (size_t i = 0; i < count; i++) {
-        char *path = path_join(arena, directory, names[i]);
-        if (!path || (is_book_folder(arena, path) && !add_folder(folders, path, arena)))
-            return false;
-    }
-    for (size_t i = 0; i < count && looks_deeper; i++) {
-        char *path = path_join(arena, directory, names[i]);
-        if (!path)
-            return false;
-        if (!is_book_folder(arena, path) && !add_folders_of(folders, path, false, arena))
-            return false;
-    }
-    return true;
-}
-
-static int compare_folders(const void *a, const void *b)
-{
-    return strcmp(last_part(*(char *const *)a), last_part(*(char *const *)b));
-}
-
-bool shelf_list(char ***names, size_t *count, const struct shelf *shelf, struct arena *arena)
-{
-    struct folders folders = {0};
-    *names = NULL;
-    *count = 0;
-    for (size_t i = 0; shelf->directories && shelf->directories[i]; i++)
-        if (!add_folders_of(&folders, shelf->directories[i], true, arena))
-            return false;
-    if (folders.count > 0)
-        qsort(folders.paths, folders.count, sizeof *folders.paths, compare_folders);
-    *names = folders.paths;
-    *count = folders.count;
-    return true;
-}
-
-/* DIRECTORY/NAME, else DIRECTORY/(any)/NAME, of the first directory that has it. */
-static const char *find_folder(const struct shelf *shelf, const char *name)
-{
-    struct arena *arena = shelf->arena;
-    for (size_t i = 0; shelf->directories && shelf->directories[i]; i++) {
-        char **parts;
-        size_t count;
-        const char *directory = shelf->directories[i];
-        const char *path = path_join(arena, directory, name);
-        if (path && is_book_folder(arena, path))
-            return path;
-        if (!file_list(&parts, &count, directory, NULL, arena))
-            continue;
-        for (size_t j = 0; j < count; j++) {
-            const char *part = path_join(arena, directory, parts[j]);
-            path = part && !is_book_folder(arena, part) ? path_join(arena, part, name) : NULL;
-            if (path && is_book_folder(arena, path))
-                return path;
-        }
-    }
-    return NULL;
-}
-
-/* ---- books asked for ---------------------------------------------------------------------- */
 
 static char *keep_text(struct arena *arena, const char *text)
 {
@@ -217,8 +98,11 @@ static const struct book *open_folder(struct shelf *shelf, const char *directory
                                       struct place asked_at, struct problems *problems)
 {
     char real[PATH_MAX];
-    if (!realpath(directory, real))
-        return tell_memory(problems, asked_at); /* it was there a moment ago */
+    if (!realpath(directory, real)) {
+        problems_add(problems, PROBLEM_INPUT, "book-unreadable", asked_at,
+                     "the folder %.200s cannot be opened", directory);
+        return NULL;
+    }
     size_t at = find_read(shelf, real);
     if (at == shelf->book_count && !read_folder(shelf, directory, real))
         return tell_memory(problems, asked_at);
@@ -255,7 +139,7 @@ static const struct book *tell_unknown(struct shelf *shelf, const char *name, st
     if (shelf_list(&paths, &count, shelf, shelf->arena)) {
         const char **names = arena_take(shelf->arena, (count + 1) * sizeof *names);
         for (size_t i = 0; names && i < count; i++)
-            names[i] = last_part(paths[i]);
+            names[i] = folder_name(paths[i]);
         near = names ? text_find_near(name, names, count) : NULL;
     }
     struct problem *problem =

@@ -130,6 +130,7 @@ struct book {
     size_t waiver_count;
     struct book_text *texts;
     size_t text_count;
+    bool is_partial;    /* values.yaml could not be read: who knows what it declares */
     struct place place; /* book.yaml */
 };
 

@@ -70,7 +70,11 @@ static bool resolve_stack(struct resolving *resolving, const char *const *names,
         return false;
     resolving->rulebook->books = resolving->books;
     resolving->rulebook->book_count = resolving->book_count;
-    return resolve_values(resolving) && resolve_rules(resolving) && resolve_waivers(resolving);
+    size_t told = resolving->problems->count;
+    bool is_done =
+        resolve_values(resolving) && resolve_rules(resolving) && resolve_waivers(resolving);
+    sort_problems(resolving->problems, told);
+    return is_done;
 }
 
 bool rulebook_resolve(struct rulebook **out, const char *const *names, size_t count, struct date on,

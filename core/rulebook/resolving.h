@@ -35,6 +35,8 @@ struct problem *tell(struct resolving *resolving, const char *code, struct place
 void tell_both(struct resolving *resolving, const char *code, struct place place,
                struct place other, const char *example, const char *format, ...)
     __attribute__((format(printf, 6, 7)));
+/* Puts the problems told since there were `from` of them in the order of their places. */
+void sort_problems(struct problems *problems, size_t from);
 /* "; did you mean X?", or "" where nothing is near. Never NULL. */
 const char *near_hint(struct resolving *resolving, const char *word, const char *const *words,
                       size_t count);
@@ -89,7 +91,7 @@ void tell_stale(struct resolving *resolving, size_t target,
 bool is_looser(const struct declaration *declaration, const struct entry *company,
                const struct entry *below);
 
-/* Both sort by date what was added in the order of the books. */
+/* By date; what is of one day stays in the order of the books. */
 void sort_acts(struct act *acts, size_t count);
 
 bool resolve_values(struct resolving *resolving);

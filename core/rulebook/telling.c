@@ -99,3 +99,26 @@ const char *list_names(struct resolving *resolving, const char *const *names)
     }
     return list;
 }
+
+static int compare_problems(const struct problem *a, const struct problem *b)
+{
+    if (!a->place.file || !b->place.file)
+        return (a->place.file != NULL) - (b->place.file != NULL);
+    int order = strcmp(a->place.file, b->place.file);
+    if (order != 0)
+        return order;
+    if (a->place.line != b->place.line)
+        return a->place.line < b->place.line ? -1 : 1;
+    return (a->place.column > b->place.column) - (a->place.column < b->place.column);
+}
+
+void sort_problems(struct problems *problems, size_t from)
+{
+    for (size_t i = from + 1; i < problems->count; i++) {
+        struct problem moving = problems->items[i];
+        size_t at = i;
+        for (; at > from && compare_problems(&problems->items[at - 1], &moving) > 0; at--)
+            problems->items[at] = problems->items[at - 1];
+        problems->items[at] = moving;
+    }
+}

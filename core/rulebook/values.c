@@ -1,128 +1,5 @@
-#include "resolving.h"
-#include <stdlib.h>
+#include "series.h"
 #include <string.h>
-
-/* One book's part in a value. */
-struct giver {
-    size_t book;
-    const struct book_value *given;
-    struct entry *live; /* a copy whose amounts are read, or NULL */
-    bool is_stale;      /* written for another edition than the one in force */
-};
-
-/* All that the stack says of one name. */
-struct series {
-    const char *name;
-    const struct book_value *declared; /* NULL: nobody declares it */
-    size_t declared_by;
-    struct giver *givers; /* lowest book first */
-    size_t giver_count, giver_capacity;
-};
-
-struct all_series {
-    struct series **items;
-    size_t count, capacity;
-    struct index index;
-    const char **names; /* of those declared */
-    size_t name_count;
-};
-
-static struct series *series_named(struct resolving *resolving, struct all_series *all,
-                                   const char *name)
-{
-    struct series *series = index_find(&all->index, name);
-    if (series)
-        return series;
-    struct series **items = arena_grow(resolving->arena, all->items, all->count, &all->capacity,
-                                       sizeof(struct series *));
-    series = arena_take(resolving->arena, sizeof *series);
-    if (!items || !series || !index_add(&all->index, name, series))
-        return NULL;
-    series->name = name;
-    all->items = items;
-    items[all->count++] = series;
-    return series;
-}
-
-static bool add_giver(struct resolving *resolving, struct all_series *all, size_t book,
-                      const struct book_value *given)
-{
-    struct series *series = series_named(resolving, all, given->name);
-    struct giver *givers = NULL;
-    if (series)
-        givers = arena_grow(resolving->arena, series->givers, series->giver_count,
-                            &series->giver_capacity, sizeof *givers);
-    if (!givers)
-        return false;
-    series->givers = givers;
-    givers[series->giver_count++] = (struct giver){.book = book, .given = given};
-    if (given->declaration && series->declared) {
-        tell_both(resolving, "value-declared-twice", given->declaration->place,
-                  series->declared->declaration->place, NULL,
-                  "the value %s is declared by %s already; give a list of entries to amend it",
-                  given->name, resolving->books[series->declared_by].book->name);
-    } else if (given->declaration) {
-        series->declared = given;
-        series->declared_by = book;
-    }
-    return true;
-}
-
-static int compare_series(const void *a, const void *b)
-{
-    return strcmp((*(struct series *const *)a)->name, (*(struct series *const *)b)->name);
-}
-
-/* Puts together what the books say, in byte order of the names. */
-static bool collect(struct resolving *resolving, struct all_series *all)
-{
-    *all = (struct all_series){.index = {.arena = resolving->arena}};
-    for (size_t i = 0; i < resolving->book_count; i++) {
-        const struct book *book = resolving->books[i].book;
-        for (size_t j = 0; j < book->value_count; j++)
-            if (!add_giver(resolving, all, i, &book->values[j]))
-                return false;
-    }
-    all->names = arena_take(resolving->arena, (all->count + 1) * sizeof *all->names);
-    if (!all->names)
-        return false;
-    if (all->count > 0)
-        qsort(all->items, all->count, sizeof(struct series *), compare_series);
-    for (size_t i = 0; i < all->count; i++)
-        if (all->items[i]->declared)
-            all->names[all->name_count++] = all->items[i]->name;
-    return true;
-}
-
-/* Is it declared by a book that is adopted on other days? */
-static bool is_declared_dormant(struct resolving *resolving, const char *name)
-{
-    seek_dormant(resolving);
-    for (size_t i = 0; i < resolving->dormant_count; i++)
-        for (size_t j = 0; j < resolving->dormant[i]->value_count; j++) {
-            const struct book_value *value = &resolving->dormant[i]->values[j];
-            if (value->declaration && strcmp(value->name, name) == 0)
-                return true;
-        }
-    return false;
-}
-
-static void tell_undeclared(struct resolving *resolving, const struct all_series *all,
-                            const struct series *series)
-{
-    if (is_declared_dormant(resolving, series->name))
-        return;
-    const char *hint = near_hint(resolving, series->name, all->names, all->name_count);
-    for (size_t i = 0; i < series->giver_count; i++) {
-        const char *example =
-            arena_format(resolving->arena,
-                         "%s: {kind: length, stricter: larger, says: what it is, entries: [{from: "
-                         "2023-01-01, is: 18 in, cite: \"Town Code 14-07\"}]}",
-                         series->name);
-        tell(resolving, "value-unknown", series->givers[i].given->place, *hint ? NULL : example,
-             "no book of the stack declares a value %s%s", series->name, hint);
-    }
-}
 
 /* Reads what a book above says, now that its kind is known. */
 static void read_said(struct resolving *resolving, const struct declaration *declaration,
@@ -320,6 +197,8 @@ static bool resolve_series(struct resolving *resolving, struct series *series, s
         value->state = VALUE_RIVALS;
         tell_rivals(resolving, series, givers, books, count);
     }
+    if (series->is_torn)
+        value->state = VALUE_RIVALS;
     return add_acts(resolving, series, value);
 }
 
@@ -327,7 +206,7 @@ bool resolve_values(struct resolving *resolving)
 {
     struct rulebook *rulebook = resolving->rulebook;
     struct all_series all;
-    if (!collect(resolving, &all))
+    if (!collect_series(resolving, &all))
         return false;
     rulebook->values = arena_take(resolving->arena, (all.count + 1) * sizeof *rulebook->values);
     if (!rulebook->values)
