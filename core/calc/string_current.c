@@ -49,59 +49,72 @@ bool run_parallel_fusing(struct amount *results, const struct object *about,
     return true;
 }
 
+enum {
+    CONVERTER_MODULES,
+    CONVERTER_MODULE_POWER,
+    CONVERTER_POWER,
+    CONVERTER_CURRENT,
+    CONVERTER_VOLTAGE,
+    CONVERTER_LEAST,
+    CONVERTER_MOST,
+    CONVERTER_PER,
+    CONVERTER_MOST_POWER
+};
+
 /* What the maker lets one string carry: its current at its voltage, or a smaller stated power. */
-static double find_string_power_limit(const struct amount *inputs, int voltage, int current,
-                                      int most, struct working *working)
+static double find_string_power_limit(const struct amount *inputs, struct working *working)
 {
-    double limit = amount_in(inputs[voltage], "V", 0) * amount_in(inputs[current], "A", 0);
-    working_step(working, NULL, "%.6g V x %.6g A = %.6g W", amount_in(inputs[voltage], "V", 0),
-                 amount_in(inputs[current], "A", 0), limit);
-    return fmin(limit, amount_in(inputs[most], "W", limit));
+    double volts = amount_in(inputs[CONVERTER_VOLTAGE], "V", 0);
+    double amperes = amount_in(inputs[CONVERTER_CURRENT], "A", 0);
+    double limit = volts * amperes;
+    working_step(working, NULL, "%.6g V x %.6g A = %.6g W", volts, amperes, limit);
+    return fmin(limit, amount_in(inputs[CONVERTER_MOST_POWER], "W", limit));
+}
+
+static bool is_module_taken(const struct amount *inputs, struct working *working)
+{
+    double power = amount_in(inputs[CONVERTER_PER], NULL, 1) *
+                   amount_in(inputs[CONVERTER_MODULE_POWER], "W", 0);
+    double rated = amount_in(inputs[CONVERTER_POWER], "W", 0);
+    bool is_taken = number_compare(power, rated) <= 0;
+    working_step(working, "maker's instructions", "%.6g W on a converter of %.6g W: %s", power,
+                 rated, is_taken ? "fits" : "too much");
+    return is_taken;
+}
+
+static bool is_count_allowed(double converters, const struct amount *inputs,
+                             struct working *working)
+{
+    double least = amount_in(inputs[CONVERTER_LEAST], NULL, 1);
+    double most = amount_in(inputs[CONVERTER_MOST], NULL, 1);
+    bool is_allowed = converters >= least && converters <= most;
+    working_step(working, "maker's instructions", "%g converters, %g to %g allowed: %s", converters,
+                 least, most, is_allowed ? "fits" : "does not fit");
+    return is_allowed;
 }
 
 bool run_converter_string(struct amount *results, const struct object *about,
                           const struct amount *inputs, struct working *working)
 {
     (void)about;
-    enum {
-        MODULES,
-        MODULE_POWER,
-        CONVERTER_POWER,
-        OUTPUT_CURRENT,
-        STRING_VOLTAGE,
-        LEAST,
-        MOST,
-        PER_CONVERTER,
-        MOST_POWER
-    };
-    double modules = amount_in(inputs[MODULES], NULL, 1);
-    double module_power = amount_in(inputs[MODULE_POWER], "W", 0);
-    double per = amount_in(inputs[PER_CONVERTER], NULL, 1);
-    double output = amount_in(inputs[OUTPUT_CURRENT], "A", 0);
-    double converters = ceil(modules / per), power = modules * module_power;
-    double limit =
-        find_string_power_limit(inputs, STRING_VOLTAGE, OUTPUT_CURRENT, MOST_POWER, working);
-    bool takes_module =
-        number_compare(per * module_power, amount_in(inputs[CONVERTER_POWER], "W", 0)) <= 0;
-    bool is_counted = converters >= amount_in(inputs[LEAST], NULL, 1) &&
-                      converters <= amount_in(inputs[MOST], NULL, 1);
+    double modules = amount_in(inputs[CONVERTER_MODULES], NULL, 1);
+    double converters = ceil(modules / amount_in(inputs[CONVERTER_PER], NULL, 1));
+    double power = modules * amount_in(inputs[CONVERTER_MODULE_POWER], "W", 0);
+    double output = amount_in(inputs[CONVERTER_CURRENT], "A", 0);
+    double limit = find_string_power_limit(inputs, working);
+    bool is_taken = is_module_taken(inputs, working);
+    bool is_allowed = is_count_allowed(converters, inputs, working);
     bool is_within = number_compare(power, limit) <= 0;
-    working_step(working, "maker's instructions", "%g converters of %.6g W under %g x %.6g W: %s",
-                 converters, amount_in(inputs[CONVERTER_POWER], "W", 0), per, module_power,
-                 takes_module ? "fits" : "too much");
-    working_step(working, "maker's instructions", "%g converters, %g to %g allowed: %s", converters,
-                 amount_in(inputs[LEAST], NULL, 1), amount_in(inputs[MOST], NULL, 1),
-                 is_counted ? "fits" : "does not fit");
     working_step(working, "maker's instructions", "%.6g W in the string, at most %.6g W: %s", power,
                  limit, is_within ? "fits" : "too much");
     working_step(working, "NEC 690.8(A), 690.9(B)",
                  "continuous output, no irradiance factor: 1.25 x %.6g A = %.6g A", output,
                  CONTINUOUS_FACTOR * output);
-    results[0] = amount_of_yesno(takes_module && is_counted && is_within);
+    results[0] = amount_of_yesno(is_taken && is_allowed && is_within);
     results[1] = amount_of_number(converters);
     results[2] = amount_as(power, "W");
     results[3] = amount_as(limit, "W");
-    results[4] = amount_as(power / amount_in(inputs[STRING_VOLTAGE], "V", 1), "A");
+    results[4] = amount_as(power / amount_in(inputs[CONVERTER_VOLTAGE], "V", 1), "A");
     results[5] = amount_as(CONTINUOUS_FACTOR * output, "A");
     return true;
 }

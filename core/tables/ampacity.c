@@ -69,14 +69,16 @@ static const struct {
     double factor;
 } count_rows[] = {{1, 1.0}, {4, 0.8}, {7, 0.7}, {10, 0.5}, {21, 0.45}, {31, 0.4}, {41, 0.35}};
 
-static int find_column(int column) {
+static int find_column(int column)
+{
     for (int i = 0; i < COLUMN_COUNT; i++)
         if (columns[i] == column)
             return i;
     return -1;
 }
 
-bool ampacity_column(int *column, double celsius) {
+bool ampacity_column(int *column, double celsius)
+{
     for (int i = COLUMN_COUNT; i > 0; i--)
         if (number_compare(celsius + ZERO_CELSIUS, columns[i - 1] + ZERO_CELSIUS) >= 0) {
             *column = columns[i - 1];
@@ -86,7 +88,8 @@ bool ampacity_column(int *column, double celsius) {
 }
 
 bool ampacity_at(double *amperes, const char *size, const char *material, int column,
-                 enum ampacity_environment environment) {
+                 enum ampacity_environment environment)
+{
     const struct ampacity_row *rows = environment == IN_FREE_AIR ? in_free_air : in_raceway;
     size_t count = environment == IN_FREE_AIR ? sizeof in_free_air / sizeof in_free_air[0]
                                               : sizeof in_raceway / sizeof in_raceway[0];
@@ -105,13 +108,15 @@ bool ampacity_at(double *amperes, const char *size, const char *material, int co
 }
 
 bool ampacity_is_from_memory(const char *size, const char *material, int column,
-                             enum ampacity_environment environment) {
+                             enum ampacity_environment environment)
+{
     if (environment == IN_FREE_AIR)
         return column == 75 && strcmp(size, "10 AWG") == 0;
     return strcmp(size, "600 kcmil") == 0 && !(column == 75 && strcmp(material, "aluminum") == 0);
 }
 
-bool ampacity_ambient_factor(double *factor, double celsius, int column) {
+bool ampacity_ambient_factor(double *factor, double celsius, int column)
+{
     int at = find_column(column);
     for (size_t i = 0; at >= 0 && i < sizeof ambient_rows / sizeof ambient_rows[0]; i++) {
         /* In kelvin, so that 32 °F and the like meet their row within the house's tolerance. */
@@ -124,7 +129,8 @@ bool ampacity_ambient_factor(double *factor, double celsius, int column) {
     return false;
 }
 
-bool ampacity_count_factor(double *factor, double conductors) {
+bool ampacity_count_factor(double *factor, double conductors)
+{
     for (size_t i = sizeof count_rows / sizeof count_rows[0]; i > 0; i--)
         if (conductors >= count_rows[i - 1].from) {
             *factor = count_rows[i - 1].factor;
@@ -133,7 +139,8 @@ bool ampacity_count_factor(double *factor, double conductors) {
     return false;
 }
 
-bool ampacity_rooftop_adder(double *celsius, double inches, int edition, const char *insulation) {
+bool ampacity_rooftop_adder(double *celsius, double inches, int edition, const char *insulation)
+{
     double limit = edition == 2023 ? 0.75 : 0.875; /* in */
     bool is_known = edition == 2017 || edition == 2020 || edition == 2023;
     if (!is_known || inches < 0)

@@ -162,19 +162,23 @@ static const struct {
     {400, "400 kcmil", "600 kcmil"},
 };
 
-const char *conductor_size_at(size_t at) {
+const char *conductor_size_at(size_t at)
+{
     return at < COUNT_OF(sizes) ? sizes[at] : NULL;
 }
 
-static bool is_copper(const char *material) {
+static bool is_copper(const char *material)
+{
     return strcmp(material, "copper") == 0;
 }
 
-static bool is_metal(const char *material) {
+static bool is_metal(const char *material)
+{
     return is_copper(material) || strcmp(material, "aluminum") == 0;
 }
 
-bool conductor_kcmil(double *kcmil, const char *size) {
+bool conductor_kcmil(double *kcmil, const char *size)
+{
     for (size_t i = 0; i < COUNT_OF(stranded_rows); i++)
         if (strcmp(stranded_rows[i].size, size) == 0) {
             *kcmil = stranded_rows[i].circular_mils / 1000;
@@ -189,7 +193,8 @@ bool conductor_kcmil(double *kcmil, const char *size) {
 }
 
 bool conductor_dc_resistance(double *ohms, const char *size, const char *material, bool is_coated,
-                             enum stranding stranding) {
+                             enum stranding stranding)
+{
     int column = !is_copper(material) ? ALUMINUM : is_coated ? COATED_COPPER : UNCOATED_COPPER;
     size_t count = stranding == SOLID ? COUNT_OF(solid_rows) : COUNT_OF(stranded_rows);
     for (size_t i = 0; is_metal(material) && i < count; i++) {
@@ -204,7 +209,8 @@ bool conductor_dc_resistance(double *ohms, const char *size, const char *materia
 }
 
 bool conductor_ac_impedance(double *resistance, double *reactance, const char *size,
-                            const char *material, enum raceway_metal metal) {
+                            const char *material, enum raceway_metal metal)
+{
     for (size_t i = 0; is_metal(material) && i < COUNT_OF(impedance_rows); i++) {
         if (strcmp(impedance_rows[i].size, size) != 0)
             continue;
@@ -219,15 +225,16 @@ bool conductor_ac_impedance(double *resistance, double *reactance, const char *s
     return false;
 }
 
-static int find_dimension_column(const char *insulation) {
+static int find_dimension_column(const char *insulation)
+{
     for (size_t i = 0; i < COUNT_OF(dimension_columns); i++)
         if (strcmp(dimension_columns[i].insulation, insulation) == 0)
             return dimension_columns[i].column;
     return -1;
 }
 
-bool conductor_dimensions(double *diameter, double *area, const char *size,
-                          const char *insulation) {
+bool conductor_dimensions(double *diameter, double *area, const char *size, const char *insulation)
+{
     int column = find_dimension_column(insulation);
     for (size_t i = 0; column >= 0 && i < COUNT_OF(dimension_rows); i++)
         if (strcmp(dimension_rows[i].size, size) == 0) {
@@ -238,7 +245,8 @@ bool conductor_dimensions(double *diameter, double *area, const char *size,
     return false;
 }
 
-bool conductor_egc(const char **size, double ocpd_amperes, const char *material) {
+bool conductor_egc(const char **size, double ocpd_amperes, const char *material)
+{
     for (size_t i = 0; is_metal(material) && ocpd_amperes > 0 && i < COUNT_OF(egc_rows); i++)
         if (number_compare(ocpd_amperes, egc_rows[i].ocpd) <= 0) {
             *size = is_copper(material) ? egc_rows[i].copper : egc_rows[i].aluminum;
@@ -248,7 +256,8 @@ bool conductor_egc(const char **size, double ocpd_amperes, const char *material)
 }
 
 bool conductor_gec(const char **size, double service_kcmil, const char *service_material,
-                   const char *material) {
+                   const char *material)
+{
     if (!is_metal(service_material) || !is_metal(material) || service_kcmil <= 0)
         return false;
     for (size_t i = 0; i < COUNT_OF(gec_rows); i++) {
@@ -264,7 +273,8 @@ bool conductor_gec(const char **size, double service_kcmil, const char *service_
     return false;
 }
 
-bool conductor_dwelling(const char **size, double rating, const char *material) {
+bool conductor_dwelling(const char **size, double rating, const char *material)
+{
     if (!is_metal(material) || number_compare(rating, dwelling_rows[0].rating) < 0)
         return false;
     for (size_t i = 0; i < COUNT_OF(dwelling_rows); i++)

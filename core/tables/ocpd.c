@@ -40,18 +40,21 @@ static const struct {
     {"10 AWG", "copper", 30, "(D)(7)", "(D)(8)"},
 };
 
-static bool is_made(size_t i, enum ocpd_device device, int edition) {
+static bool is_made(size_t i, enum ocpd_device device, int edition)
+{
     return device == FUSE || (!ratings[i].is_fuse_only && edition >= ratings[i].breaker_since);
 }
 
-bool ocpd_is_standard(double amperes, enum ocpd_device device, int edition) {
+bool ocpd_is_standard(double amperes, enum ocpd_device device, int edition)
+{
     for (size_t i = 0; i < RATING_COUNT; i++)
         if (number_compare(ratings[i].rating, amperes) == 0)
             return is_made(i, device, edition);
     return false;
 }
 
-bool ocpd_next_up(double *rating, double amperes, enum ocpd_device device, int edition) {
+bool ocpd_next_up(double *rating, double amperes, enum ocpd_device device, int edition)
+{
     for (size_t i = 0; i < RATING_COUNT; i++)
         if (is_made(i, device, edition) && number_compare(ratings[i].rating, amperes) >= 0) {
             *rating = ratings[i].rating;
@@ -60,7 +63,8 @@ bool ocpd_next_up(double *rating, double amperes, enum ocpd_device device, int e
     return false;
 }
 
-bool ocpd_next_down(double *rating, double amperes, enum ocpd_device device, int edition) {
+bool ocpd_next_down(double *rating, double amperes, enum ocpd_device device, int edition)
+{
     for (size_t i = RATING_COUNT; i > 0; i--)
         if (is_made(i - 1, device, edition) &&
             number_compare(ratings[i - 1].rating, amperes) <= 0) {
@@ -71,7 +75,8 @@ bool ocpd_next_down(double *rating, double amperes, enum ocpd_device device, int
 }
 
 bool ocpd_small_conductor(double *rating, const char **section, const char *size,
-                          const char *material, int edition) {
+                          const char *material, int edition)
+{
     for (size_t i = 0; i < sizeof small_conductors / sizeof small_conductors[0]; i++) {
         const char *found =
             edition >= 2023 ? small_conductors[i].section_2023 : small_conductors[i].section_2017;

@@ -44,30 +44,35 @@ static const struct raceway_row pvc_40[] = {
 static const double fill_shares[] = {0.53, 0.31, 0.40};
 static const double nipple_share = 0.60;
 
-static size_t find_fill(double conductors) {
+static size_t find_fill(double conductors)
+{
     return conductors < 1.5 ? 0 : conductors < 2.5 ? 1 : 2;
 }
 
-bool raceway_fill_share(double *share, double conductors, bool is_nipple) {
+bool raceway_fill_share(double *share, double conductors, bool is_nipple)
+{
     if (conductors < 1)
         return false;
     *share = is_nipple ? nipple_share : fill_shares[find_fill(conductors)];
     return true;
 }
 
-static const struct raceway_row *find_rows(const char *raceway) {
+static const struct raceway_row *find_rows(const char *raceway)
+{
     static const struct raceway_row none = {NULL, 0, 0, {0, 0, 0}};
     return strcmp(raceway, "EMT") == 0 ? emt : strcmp(raceway, "PVC 40") == 0 ? pvc_40 : &none;
 }
 
-static const struct raceway_row *find_row(const char *raceway, const char *trade_size) {
+static const struct raceway_row *find_row(const char *raceway, const char *trade_size)
+{
     const struct raceway_row *row = find_rows(raceway);
     while (row->trade_size != NULL && strcmp(row->trade_size, trade_size) != 0)
         row++;
     return row->trade_size != NULL ? row : NULL;
 }
 
-const char *raceway_size_at(const char *raceway, size_t at) {
+const char *raceway_size_at(const char *raceway, size_t at)
+{
     const struct raceway_row *row = find_rows(raceway);
     while (at > 0 && row->trade_size != NULL) {
         row++;
@@ -76,7 +81,8 @@ const char *raceway_size_at(const char *raceway, size_t at) {
     return row->trade_size;
 }
 
-bool raceway_inside(double *diameter, double *area, const char *raceway, const char *trade_size) {
+bool raceway_inside(double *diameter, double *area, const char *raceway, const char *trade_size)
+{
     const struct raceway_row *row = find_row(raceway, trade_size);
     if (row == NULL)
         return false;
@@ -85,8 +91,8 @@ bool raceway_inside(double *diameter, double *area, const char *raceway, const c
     return true;
 }
 
-bool raceway_fill_area(double *area, const char *raceway, const char *trade_size,
-                       double conductors) {
+bool raceway_fill_area(double *area, const char *raceway, const char *trade_size, double conductors)
+{
     const struct raceway_row *row = find_row(raceway, trade_size);
     if (row == NULL || conductors < 1)
         return false;

@@ -25,11 +25,13 @@ static const struct {
 } working_spaces[] = {{150, {3, 3, 3}}, {600, {3, 3.5, 4}}, {1000, {3, 4, 5}}};
 
 /* In kelvin, so that 32 °F and the like meet their row within the house's tolerance. */
-static int compare_celsius(double a, double b) {
+static int compare_celsius(double a, double b)
+{
     return number_compare(a + ZERO_CELSIUS, b + ZERO_CELSIUS);
 }
 
-bool cold_factor(double *factor, bool *is_from_memory, double celsius) {
+bool cold_factor(double *factor, bool *is_from_memory, double celsius)
+{
     if (compare_celsius(celsius, warmest) > 0)
         return false;
     for (size_t i = 0; i < sizeof cold_rows / sizeof cold_rows[0]; i++)
@@ -41,7 +43,8 @@ bool cold_factor(double *factor, bool *is_from_memory, double celsius) {
     return false;
 }
 
-bool working_space_depth(double *feet, double volts_to_ground, int condition) {
+bool working_space_depth(double *feet, double volts_to_ground, int condition)
+{
     if (condition < 1 || condition > 3 || volts_to_ground < 0)
         return false;
     for (size_t i = 0; i < sizeof working_spaces / sizeof working_spaces[0]; i++)
