@@ -77,12 +77,10 @@ static const char *word_of(const struct finding *finding)
 /* Number, outcome and title on the first line. */
 static bool tell_head(const struct block *block, size_t number)
 {
-    const char *mark = arena_format(block->arena, "%zu", number);
-    const char *head = arena_format(block->arena, "%s", word_of(block->finding));
-    if (mark == NULL || head == NULL)
+    const char *head = arena_format(block->arena, "%-2zu %s", number, word_of(block->finding));
+    if (head == NULL)
         return false;
     page_gap(block->page);
-    text_add_format(block->page->out, "%-3s", mark);
     page_paragraph(block->page, 0, head, style_of(block->finding), LABEL_AT, block->finding->title);
     return true;
 }

@@ -28,7 +28,11 @@ void text_add_printable(struct text *out, const char *bytes, size_t length)
         }
         text_add(out, bytes + from, at - from);
         text_add_word(out, replacement);
-        from = ++at;
+        at +=
+            (unsigned char)bytes[at] == 0xC2 && length - at > 1 && text_is_utf8(bytes + at, 2, NULL)
+                ? 2 /* a C1 control is one character */
+                : 1;
+        from = at;
     }
     text_add(out, bytes + from, at - from);
 }
