@@ -15,16 +15,6 @@ static bool is_wood(const char *stands_on)
            is_word(stands_on, "blocking") || is_word(stands_on, "purlin");
 }
 
-static bool need_inches(double *out, const struct object *object, unsigned slot,
-                        struct working *working)
-{
-    struct quantity quantity;
-    if (!need_quantity(&quantity, object, slot, working))
-        return false;
-    *out = quantity_as(quantity, "in");
-    return true;
-}
-
 double timber_pried(double capacity, double fasteners, double prying_factor,
                     struct working *working)
 {
@@ -44,8 +34,9 @@ static bool take_by_length(double *out, const struct anchorage *anchorage, bool 
                                    .tip = NAN,
                                    .member = anchorage->member};
     const struct object *model = anchorage->model;
-    if (!need_inches(&thread.length, model, SLOT_attachment_model_fastener_length, working) ||
-        !need_inches(&thread.above, model, SLOT_attachment_model_fixture_thickness, working))
+    if (!timber_need_inches(&thread.length, model, SLOT_attachment_model_fastener_length,
+                            working) ||
+        !timber_need_inches(&thread.above, model, SLOT_attachment_model_fixture_thickness, working))
         return false;
     if (isnan(anchorage->sheathing))
         return anchorage->plane != NULL
@@ -69,7 +60,8 @@ static bool take_penetration(struct anchorage *anchorage, bool is_lag, double di
                       object_has(model, SLOT_attachment_model_fixture_thickness) &&
                       !isnan(anchorage->sheathing);
     double detailed = INFINITY, measured = INFINITY;
-    if (is_detailed && !need_inches(&detailed, model, SLOT_attachment_model_embedment, working))
+    if (is_detailed &&
+        !timber_need_inches(&detailed, model, SLOT_attachment_model_embedment, working))
         return false;
     if ((has_length || !is_detailed) &&
         !take_by_length(&measured, anchorage, is_lag, diameter, working))
@@ -97,8 +89,8 @@ static bool take_screw(struct anchorage *anchorage, bool *is_lag, double *diamet
     if (!is_wood(anchorage->stands_on))
         return working_beyond(working, "a %s that goes into %s has no withdrawal value", fastener,
                               anchorage->stands_on);
-    return need_inches(diameter, anchorage->model, SLOT_attachment_model_fastener_diameter,
-                       working) &&
+    return timber_need_inches(diameter, anchorage->model, SLOT_attachment_model_fastener_diameter,
+                              working) &&
            take_penetration(anchorage, *is_lag, *diameter, working);
 }
 
@@ -133,7 +125,7 @@ static bool take_tested(double *out, const struct anchorage *anchorage, unsigned
     if (!need_quantity(&tested, anchorage->model, slot, working) ||
         !need_word(&basis, anchorage->model, SLOT_attachment_model_test_basis, working))
         return false;
-    double force = quantity_as(tested, "lbf");
+    double force = tested.value / TIMBER_POUND_FORCE;
     if (is_word(basis, "allowable")) {
         *out = force;
         working_step(working, NULL, "tested, allowable: %.5g lbf", force);

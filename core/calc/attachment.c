@@ -71,8 +71,8 @@ static bool take_model(struct anchorage *out, const struct object *model,
     *out = (struct anchorage){.model = model,
                               .stands_on = stands_on,
                               .gravity = NAN,
-                              .sheathing = input_in(inputs[MODEL_SHEATHING], "in", NAN),
-                              .member = input_in(inputs[MODEL_MEMBER_DEPTH], "in", NAN),
+                              .sheathing = amount_in(inputs[MODEL_SHEATHING], "in", NAN),
+                              .member = amount_in(inputs[MODEL_MEMBER_DEPTH], "in", NAN),
                               .plate = NAN,
                               .safety = NAN};
     bool is_wood = strcmp(stands_on, "deck") != 0 && strcmp(stands_on, "seam") != 0 &&
@@ -88,11 +88,11 @@ static void give_capacity(struct amount *results, const struct anchorage *anchor
 {
     bool by_fastener = anchorage->fastener < anchorage->mount; /* false where there is none */
     double capacity = by_fastener ? anchorage->fastener : anchorage->mount;
-    results[0] = result_in(capacity, "lbf");
+    results[0] = amount_as(capacity, "lbf");
     results[1] = amount_of_word(by_fastener ? "fasteners" : "mount");
-    results[2] = result_in(anchorage->mount, "lbf");
+    results[2] = amount_as(anchorage->mount, "lbf");
     if (!isnan(anchorage->fastener))
-        results[3] = result_in(anchorage->fastener, "lbf");
+        results[3] = amount_as(anchorage->fastener, "lbf");
     working_step(working, NULL, "the least counts: %.5g lbf, of the %s", capacity, results[1].word);
 }
 
@@ -101,7 +101,7 @@ static void give_uplift(struct amount *results, const struct anchorage *anchorag
 {
     give_capacity(results, anchorage, working);
     if (!isnan(anchorage->fastener))
-        results[4] = result_in(anchorage->penetration, "in");
+        results[4] = amount_as(anchorage->penetration, "in");
 }
 
 bool run_attachment_model_withdrawal(struct amount *results, const struct object *about,
@@ -111,10 +111,10 @@ bool run_attachment_model_withdrawal(struct amount *results, const struct object
     if (!take_model(&anchorage, about, inputs, working) || !anchorage_withdraw(&anchorage, working))
         return false;
     double fasteners = object_fact(about, SLOT_attachment_model_fasteners)->is.number;
-    results[0] = result_in(anchorage.fastener, "lbf");
-    results[1] = result_in(anchorage.fastener / fasteners, "lbf");
-    results[2] = result_in(anchorage.penetration, "in");
-    results[3] = result_in(anchorage.least, "in");
+    results[0] = amount_as(anchorage.fastener, "lbf");
+    results[1] = amount_as(anchorage.fastener / fasteners, "lbf");
+    results[2] = amount_as(anchorage.penetration, "in");
+    results[3] = amount_as(anchorage.least, "in");
     return true;
 }
 
@@ -124,7 +124,7 @@ bool run_attachment_model_uplift_capacity(struct amount *results, const struct o
     struct anchorage anchorage;
     if (!take_model(&anchorage, about, inputs, working))
         return false;
-    anchorage.safety = input_in(inputs[MODEL_SAFETY], "", NAN);
+    anchorage.safety = amount_in(inputs[MODEL_SAFETY], NULL, NAN);
     if (!anchorage_lift(&anchorage, working))
         return false;
     give_uplift(results, &anchorage, working);
@@ -137,9 +137,9 @@ bool run_attachment_model_lateral_capacity(struct amount *results, const struct 
     struct anchorage anchorage;
     if (!take_model(&anchorage, about, inputs, working))
         return false;
-    anchorage.safety = input_in(inputs[MODEL_SAFETY], "", NAN);
-    anchorage.direction = timber_has(inputs[MODEL_DIRECTION]) ? inputs[MODEL_DIRECTION].word : NULL;
-    anchorage.plate = input_in(inputs[MODEL_PLATE], "in", NAN);
+    anchorage.safety = amount_in(inputs[MODEL_SAFETY], NULL, NAN);
+    anchorage.direction = is_given(inputs[MODEL_DIRECTION]) ? inputs[MODEL_DIRECTION].word : NULL;
+    anchorage.plate = amount_in(inputs[MODEL_PLATE], "in", NAN);
     if (!anchorage_slide(&anchorage, working))
         return false;
     give_capacity(results, &anchorage, working);
@@ -149,11 +149,11 @@ bool run_attachment_model_lateral_capacity(struct amount *results, const struct 
 bool run_attachment_model_down_capacity(struct amount *results, const struct object *about,
                                         const struct amount *inputs, struct working *working)
 {
-    struct anchorage anchorage = {.model = about, .safety = input_in(inputs[0], "", NAN)};
+    struct anchorage anchorage = {.model = about, .safety = amount_in(inputs[0], NULL, NAN)};
     if (!need_word(&anchorage.stands_on, about, SLOT_attachment_model_tested_on, working) ||
         !anchorage_press(&anchorage, working))
         return false;
-    results[0] = result_in(anchorage.mount, "lbf");
+    results[0] = amount_as(anchorage.mount, "lbf");
     return true;
 }
 
@@ -185,9 +185,9 @@ static bool take_wood(struct anchorage *out, const struct object *framing, struc
         need_word(&size, framing, SLOT_framing_size, working))
         out->member = wood_section_find(size)->depth;
     if (object_has(out->plane, SLOT_roof_plane_deck_thickness)) {
-        struct quantity deck;
-        need_quantity(&deck, out->plane, SLOT_roof_plane_deck_thickness, working);
-        out->sheathing = quantity_as(deck, "in");
+        if (!timber_need_inches(&out->sheathing, out->plane, SLOT_roof_plane_deck_thickness,
+                                working))
+            return false;
     }
     return true;
 }
@@ -200,7 +200,7 @@ static bool take_placed(struct anchorage *out, const struct object *about,
                               .sheathing = NAN,
                               .member = NAN,
                               .plate = NAN,
-                              .safety = input_in(inputs[PLACED_SAFETY], "", NAN)};
+                              .safety = amount_in(inputs[PLACED_SAFETY], NULL, NAN)};
     if (!need_object(&out->model, about, SLOT_attachment_model, working) ||
         !need_word(&out->stands_on, about, SLOT_attachment_stands_on, working))
         return false;
@@ -231,9 +231,8 @@ bool run_attachment_lateral_capacity(struct amount *results, const struct object
     struct anchorage anchorage;
     if (!take_placed(&anchorage, about, inputs, working))
         return false;
-    anchorage.direction =
-        timber_has(inputs[PLACED_DIRECTION]) ? inputs[PLACED_DIRECTION].word : NULL;
-    anchorage.plate = input_in(inputs[PLACED_PLATE], "in", NAN);
+    anchorage.direction = is_given(inputs[PLACED_DIRECTION]) ? inputs[PLACED_DIRECTION].word : NULL;
+    anchorage.plate = amount_in(inputs[PLACED_PLATE], "in", NAN);
     if (!anchorage_slide(&anchorage, working))
         return false;
     give_capacity(results, &anchorage, working);
@@ -243,7 +242,7 @@ bool run_attachment_lateral_capacity(struct amount *results, const struct object
 bool run_attachment_down_capacity(struct amount *results, const struct object *about,
                                   const struct amount *inputs, struct working *working)
 {
-    struct anchorage anchorage = {.safety = input_in(inputs[0], "", NAN)};
+    struct anchorage anchorage = {.safety = amount_in(inputs[0], NULL, NAN)};
     if (!need_object(&anchorage.model, about, SLOT_attachment_model, working) ||
         !need_word(&anchorage.stands_on, about, SLOT_attachment_stands_on, working))
         return false;
@@ -251,7 +250,7 @@ bool run_attachment_down_capacity(struct amount *results, const struct object *a
         return working_missing(working, about, SLOT_attachment_model);
     if (!anchorage_press(&anchorage, working))
         return false;
-    results[0] = result_in(anchorage.mount, "lbf");
+    results[0] = amount_as(anchorage.mount, "lbf");
     return true;
 }
 
@@ -259,28 +258,26 @@ bool run_attachment_off_member(struct amount *results, const struct object *abou
                                const struct amount *inputs, struct working *working)
 {
     const struct object *plane, *framing;
-    struct quantity first, spacing;
+    double first, spacing;
     const char *size;
     (void)inputs;
     if (!need_framing(&plane, &framing, about, working) ||
-        !need_quantity(&first, framing, SLOT_framing_first_at, working) ||
-        !need_quantity(&spacing, framing, SLOT_framing_spacing, working) ||
+        !timber_need_inches(&first, framing, SLOT_framing_first_at, working) ||
+        !timber_need_inches(&spacing, framing, SLOT_framing_spacing, working) ||
         !need_word(&size, framing, SLOT_framing_size, working))
         return false;
     working_read(working, about, SLOT_attachment_at);
     if (!object_has(about, SLOT_attachment_at))
         return working_missing(working, about, SLOT_attachment_at);
-    double along = object_fact(about, SLOT_attachment_at)->is.point.x - first.value;
-    double member = fmax(round(along / spacing.value), 0);
-    double offset = quantity_as((struct quantity){.value = fabs(along - member * spacing.value),
-                                                  .dimension = measure_dimension(LENGTH)},
-                                "in");
+    double along = object_fact(about, SLOT_attachment_at)->is.point.x / TIMBER_INCH - first;
+    double member = fmax(round(along / spacing), 0);
+    double offset = fabs(along - member * spacing);
     double edge = wood_section_find(size)->width / 2 - offset;
     working_step(working, "geometry",
                  "nearest is member %g: its center line is %.4g in away, its nearer edge %.4g in",
                  member, offset, edge);
-    results[0] = result_in(offset, "in");
-    results[1] = result_in(edge, "in");
+    results[0] = amount_as(offset, "in");
+    results[1] = amount_as(edge, "in");
     results[2] = amount_of_number(member);
     return true;
 }

@@ -3,7 +3,8 @@
 #include <math.h>
 #include <stdlib.h>
 
-static int by_place(const void *a, const void *b) {
+static int by_place(const void *a, const void *b)
+{
     const struct point_load *one = a, *other = b;
     return (one->at > other->at) - (one->at < other->at);
 }
@@ -17,38 +18,44 @@ struct stretch {
     double turned; /* sum of load × place of those */
 };
 
-static double shear_at(const struct stretch *stretch, double x) {
+static double shear_at(const struct stretch *stretch, double x)
+{
     return stretch->left - stretch->beam->line_load * x - stretch->loads;
 }
 
-static double moment_at(const struct stretch *stretch, double x) {
+static double moment_at(const struct stretch *stretch, double x)
+{
     return (stretch->left - stretch->loads) * x + stretch->turned -
            stretch->beam->line_load * x * x / 2;
 }
 
 /* EI times slope and deflection, by Macaulay's brackets, without the constant turn at the left. */
-static double bent_slope(const struct beam *beam, double left, double x) {
+static double bent_slope(const struct beam *beam, double left, double x)
+{
     double sum = -left * x * x / 2 + beam->line_load * pow(x, 3) / 6;
     for (size_t i = 0; i < beam->count && beam->loads[i].at < x; i++)
         sum += beam->loads[i].load * pow(x - beam->loads[i].at, 2) / 2;
     return sum;
 }
 
-static double bent_deflection(const struct beam *beam, double left, double x) {
+static double bent_deflection(const struct beam *beam, double left, double x)
+{
     double sum = -left * pow(x, 3) / 6 + beam->line_load * pow(x, 4) / 24;
     for (size_t i = 0; i < beam->count && beam->loads[i].at < x; i++)
         sum += beam->loads[i].load * pow(x - beam->loads[i].at, 3) / 6;
     return sum;
 }
 
-static void note_moment(struct beam_result *out, double moment, double at) {
+static void note_moment(struct beam_result *out, double moment, double at)
+{
     if (fabs(moment) > fabs(out->moment)) {
         out->moment = moment;
         out->moment_at = at;
     }
 }
 
-static void seek_forces(struct beam_result *out, const struct stretch *stretch) {
+static void seek_forces(struct beam_result *out, const struct stretch *stretch)
+{
     double first = shear_at(stretch, stretch->from), last = shear_at(stretch, stretch->to);
     out->shear = fmax(out->shear, fmax(fabs(first), fabs(last)));
     note_moment(out, moment_at(stretch, stretch->to), stretch->to);
@@ -61,7 +68,8 @@ static void seek_forces(struct beam_result *out, const struct stretch *stretch) 
 /* The slope runs one way between `from` and `to`: where it is zero the deflection may be largest.
  */
 static void seek_deflection(struct beam_result *out, const struct stretch *stretch, double turn,
-                            double from, double to) {
+                            double from, double to)
+{
     const struct beam *beam = stretch->beam;
     double first = turn + bent_slope(beam, stretch->left, from);
     if ((first > 0) == (turn + bent_slope(beam, stretch->left, to) > 0))
@@ -82,7 +90,8 @@ static void seek_deflection(struct beam_result *out, const struct stretch *stret
 }
 
 /* Splits a stretch where the moment is zero, since there the slope turns round. */
-static void seek_bend(struct beam_result *out, const struct stretch *stretch, double turn) {
+static void seek_bend(struct beam_result *out, const struct stretch *stretch, double turn)
+{
     double cuts[4] = {stretch->from, stretch->to, stretch->to, stretch->to};
     size_t count = 1;
     double w = stretch->beam->line_load, v = stretch->left - stretch->loads;
@@ -101,7 +110,8 @@ static void seek_bend(struct beam_result *out, const struct stretch *stretch, do
         seek_deflection(out, stretch, turn, cuts[i], i + 1 < count ? cuts[i + 1] : stretch->to);
 }
 
-void beam_solve(struct beam_result *out, struct beam *beam) {
+void beam_solve(struct beam_result *out, struct beam *beam)
+{
     double length = beam->span, total = beam->line_load * length;
     double turned = total * length / 2;
     if (beam->count > 0)

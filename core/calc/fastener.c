@@ -45,18 +45,18 @@ static bool run_pull(struct amount *results, enum timber_fastener fastener,
                      const struct amount *inputs, bool is_end_grain, struct working *working)
 {
     struct timber_withdrawal pull = {.fastener = fastener,
-                                     .diameter = input_in(inputs[PULL_DIAMETER], "in", 0),
-                                     .penetration = input_in(inputs[PULL_PENETRATION], "in", 0),
+                                     .diameter = amount_in(inputs[PULL_DIAMETER], "in", 0),
+                                     .penetration = amount_in(inputs[PULL_PENETRATION], "in", 0),
                                      .is_end_grain = is_end_grain};
     if (!timber_gravity(&pull.gravity, inputs[PULL_SPECIES], inputs[PULL_GRAVITY], working) ||
         !timber_service_take(&pull.service, inputs[PULL_DURATION], inputs[PULL_WET],
                              inputs[PULL_TEMPERATURE], working) ||
         !timber_withdraw(&pull, working))
         return false;
-    results[0] = result_in(pull.capacity, "lbf");
-    results[1] = result_in(pull.adjusted, "lbf/in");
-    results[2] = result_in(pull.reference, "lbf/in");
-    results[3] = result_in(pull.least, "in");
+    results[0] = amount_as(pull.capacity, "lbf");
+    results[1] = amount_as(pull.adjusted, "lbf/in");
+    results[2] = amount_as(pull.reference, "lbf/in");
+    results[3] = amount_as(pull.least, "in");
     return true;
 }
 
@@ -64,7 +64,7 @@ static bool run_lag_withdrawal(struct amount *results, const struct object *abou
                                const struct amount *inputs, struct working *working)
 {
     (void)about;
-    bool is_end = timber_has(inputs[PULL_END_GRAIN]) && inputs[PULL_END_GRAIN].yes;
+    bool is_end = is_given(inputs[PULL_END_GRAIN]) && inputs[PULL_END_GRAIN].yes;
     return run_pull(results, TIMBER_LAG, inputs, is_end, working);
 }
 
@@ -113,17 +113,17 @@ static bool run_thread_penetration(struct amount *results, const struct object *
     struct timber_thread thread = {
         .fastener = is_lag ? TIMBER_LAG : TIMBER_WOOD_SCREW,
         .is_other = !is_lag && !is_wood_screw,
-        .diameter = input_in(inputs[THREAD_DIAMETER], "in", 0),
-        .length = input_in(inputs[THREAD_LENGTH], "in", 0),
-        .above =
-            input_in(inputs[THREAD_FIXTURE], "in", 0) + input_in(inputs[THREAD_SHEATHING], "in", 0),
-        .thread = input_in(inputs[THREAD_THREAD], "in", NAN),
-        .tip = input_in(inputs[THREAD_TIP], "in", NAN),
-        .member = input_in(inputs[THREAD_MEMBER], "in", NAN),
+        .diameter = amount_in(inputs[THREAD_DIAMETER], "in", 0),
+        .length = amount_in(inputs[THREAD_LENGTH], "in", 0),
+        .above = amount_in(inputs[THREAD_FIXTURE], "in", 0) +
+                 amount_in(inputs[THREAD_SHEATHING], "in", 0),
+        .thread = amount_in(inputs[THREAD_THREAD], "in", NAN),
+        .tip = amount_in(inputs[THREAD_TIP], "in", NAN),
+        .member = amount_in(inputs[THREAD_MEMBER], "in", NAN),
     };
     if (!timber_thread_take(&thread, working))
         return false;
-    results[0] = result_in(thread.penetration, "in");
+    results[0] = amount_as(thread.penetration, "in");
     return true;
 }
 
@@ -163,17 +163,17 @@ static bool run_lag_lateral(struct amount *results, const struct object *about,
 {
     (void)about;
     struct timber_lateral push = {
-        .diameter = input_in(inputs[LATERAL_DIAMETER], "in", 0),
-        .plate = input_in(inputs[LATERAL_PLATE], "in", 0),
-        .penetration = input_in(inputs[LATERAL_PENETRATION], "in", 0),
+        .diameter = amount_in(inputs[LATERAL_DIAMETER], "in", 0),
+        .plate = amount_in(inputs[LATERAL_PLATE], "in", 0),
+        .penetration = amount_in(inputs[LATERAL_PENETRATION], "in", 0),
         .is_parallel = strcmp(inputs[LATERAL_DIRECTION].word, lateral_directions[0]) == 0};
     if (!timber_gravity(&push.gravity, inputs[LATERAL_SPECIES], inputs[LATERAL_GRAVITY], working) ||
         !timber_service_take(&push.service, inputs[LATERAL_DURATION], inputs[LATERAL_WET],
                              inputs[LATERAL_TEMPERATURE], working) ||
         !timber_lateral_take(&push, working))
         return false;
-    results[0] = result_in(push.capacity, "lbf");
-    results[1] = result_in(push.reference, "lbf");
+    results[0] = amount_as(push.capacity, "lbf");
+    results[1] = amount_as(push.reference, "lbf");
     return true;
 }
 
@@ -194,8 +194,8 @@ static bool run_combined_capacity(struct amount *results, const struct object *a
                                   const struct amount *inputs, struct working *working)
 {
     (void)about;
-    double pull = input_in(inputs[0], "lbf", 0), push = input_in(inputs[1], "lbf", 0);
-    double tension = input_in(inputs[2], "lbf", 0), shear = input_in(inputs[3], "lbf", 0);
+    double pull = amount_in(inputs[0], "lbf", 0), push = amount_in(inputs[1], "lbf", 0);
+    double tension = amount_in(inputs[2], "lbf", 0), shear = amount_in(inputs[3], "lbf", 0);
     double load = hypot(tension, shear);
     if (load <= 0)
         return working_wrong(working, "tension", "tension and shear are both zero: no direction");
@@ -207,9 +207,9 @@ static bool run_combined_capacity(struct amount *results, const struct object *a
                  "at %.4g° to the wood: Z'α = W'p Z' / (W'p cos² + Z' sin²) = %.5g × %.5g / "
                  "(%.5g × %.4g + %.5g × %.4g) = %.5g lbf",
                  degrees, pull, push, pull, cosine * cosine, push, sine * sine, capacity);
-    results[0] = result_in(capacity, "lbf");
-    results[1] = result_in(load, "lbf");
-    results[2] = result_in(degrees, "°");
+    results[0] = amount_as(capacity, "lbf");
+    results[1] = amount_as(load, "lbf");
+    results[2] = amount_as(degrees, "°");
     if (capacity > 0)
         results[3] = amount_of_number(load / capacity);
     return true;
@@ -228,7 +228,7 @@ static bool run_fastener_capacity(struct amount *results, const struct object *a
                                   const struct amount *inputs, struct working *working)
 {
     (void)about;
-    results[0] = result_in(timber_pried(input_in(inputs[0], "lbf", 0), inputs[1].quantity.value,
+    results[0] = amount_as(timber_pried(amount_in(inputs[0], "lbf", 0), inputs[1].quantity.value,
                                         inputs[2].quantity.value, working),
                            "lbf");
     return true;
@@ -268,41 +268,50 @@ static bool run_wood_gravity(struct amount *results, const struct object *about,
 }
 
 const struct calculator fastener_calculators[] = {
-    CALCULATOR(lag_withdrawal, "What a lag screw holds against being pulled out of wood.",
-               withdrawal_source),
-    CALCULATOR(wood_screw_withdrawal, "What a wood screw holds against being pulled out of wood.",
-               withdrawal_source),
-    CALCULATOR(thread_penetration, "How much of a fastener's thread stands in the member.",
-               "NDS 12.1, Appendix L"),
-    CALCULATOR(lag_lateral, "What a lag screw through a thin steel plate carries sideways.",
-               "NDS Table 12K"),
-    CALCULATOR(combined_capacity, "What a fastener carries when pulled and pushed at once.",
-               "NDS 12.4.1 (from memory)"),
-    CALCULATOR(fastener_capacity, "What an attachment's fasteners hold, prying counted.",
-               "statics"),
-    CALCULATOR(load_duration_factor, "How much wood carries more for a load that does not last.",
-               "NDS Table 2.3.2"),
-    CALCULATOR(wood_gravity, "Specific gravity of a wood species for its connections.",
-               "NDS Table 12.3.3A"),
-    METHOD_TAKING(attachment_model, withdrawal, "What its fasteners hold in a kind of wood.",
-                  withdrawal_source),
-    METHOD_TAKING(attachment_model, uplift_capacity,
-                  "Allowable uplift: the least of fasteners and tested mount.", least_source),
-    METHOD_TAKING(attachment_model, lateral_capacity,
-                  "Allowable load along the roof: the least of lag screws and tested mount.",
-                  least_source),
-    METHOD_TAKING(attachment_model, down_capacity, "Allowable load downward.", test_source),
-    {"uplift_capacity", KIND_attachment,
-     "Allowable uplift where it stands: the least of fasteners and tested mount.", least_source,
-     ROWS_OF(attachment_uplift_capacity_inputs), ROWS_OF(attachment_model_uplift_capacity_results),
-     run_attachment_uplift_capacity},
-    {"lateral_capacity", KIND_attachment, "Allowable load along the roof where it stands.",
-     least_source, ROWS_OF(attachment_lateral_capacity_inputs),
-     ROWS_OF(attachment_model_lateral_capacity_results), run_attachment_lateral_capacity},
-    {"down_capacity", KIND_attachment, "Allowable load downward where it stands.", test_source,
-     ROWS_OF(attachment_model_down_capacity_inputs),
-     ROWS_OF(attachment_model_down_capacity_results), run_attachment_down_capacity},
-    {"off_member", KIND_attachment, "How far it stands from the nearest member.", "geometry", NULL,
-     0, ROWS_OF(attachment_off_member_results), run_attachment_off_member},
+    FREE_CALCULATOR(lag_withdrawal, lag_withdrawal_inputs, lag_withdrawal_results,
+                    "What a lag screw holds against being pulled out of wood.", withdrawal_source),
+    FREE_CALCULATOR(wood_screw_withdrawal, wood_screw_withdrawal_inputs,
+                    wood_screw_withdrawal_results,
+                    "What a wood screw holds against being pulled out of wood.", withdrawal_source),
+    FREE_CALCULATOR(thread_penetration, thread_penetration_inputs, thread_penetration_results,
+                    "How much of a fastener's thread stands in the member.",
+                    "NDS 12.1, Appendix L"),
+    FREE_CALCULATOR(lag_lateral, lag_lateral_inputs, lag_lateral_results,
+                    "What a lag screw through a thin steel plate carries sideways.",
+                    "NDS Table 12K"),
+    FREE_CALCULATOR(combined_capacity, combined_capacity_inputs, combined_capacity_results,
+                    "What a fastener carries when pulled and pushed at once.",
+                    "NDS 12.4.1 (from memory)"),
+    FREE_CALCULATOR(fastener_capacity, fastener_capacity_inputs, fastener_capacity_results,
+                    "What an attachment's fasteners hold, prying counted.", "statics"),
+    FREE_CALCULATOR(load_duration_factor, load_duration_factor_inputs, load_duration_factor_results,
+                    "How much wood carries more for a load that does not last.", "NDS Table 2.3.2"),
+    FREE_CALCULATOR(wood_gravity, wood_gravity_inputs, wood_gravity_results,
+                    "Specific gravity of a wood species for its connections.", "NDS Table 12.3.3A"),
+    METHOD_CALCULATOR(attachment_model, withdrawal, attachment_model_withdrawal_inputs,
+                      attachment_model_withdrawal_results,
+                      "What its fasteners hold in a kind of wood.", withdrawal_source),
+    METHOD_CALCULATOR(attachment_model, uplift_capacity, attachment_model_uplift_capacity_inputs,
+                      attachment_model_uplift_capacity_results,
+                      "Allowable uplift: the least of fasteners and tested mount.", least_source),
+    METHOD_CALCULATOR(attachment_model, lateral_capacity, attachment_model_lateral_capacity_inputs,
+                      attachment_model_lateral_capacity_results,
+                      "Allowable load along the roof: the least of lag screws and tested mount.",
+                      least_source),
+    METHOD_CALCULATOR(attachment_model, down_capacity, attachment_model_down_capacity_inputs,
+                      attachment_model_down_capacity_results, "Allowable load downward.",
+                      test_source),
+    METHOD_CALCULATOR(attachment, uplift_capacity, attachment_uplift_capacity_inputs,
+                      attachment_model_uplift_capacity_results,
+                      "Allowable uplift where it stands: the least of fasteners and tested mount.",
+                      least_source),
+    METHOD_CALCULATOR(attachment, lateral_capacity, attachment_lateral_capacity_inputs,
+                      attachment_model_lateral_capacity_results,
+                      "Allowable load along the roof where it stands.", least_source),
+    METHOD_CALCULATOR(attachment, down_capacity, attachment_model_down_capacity_inputs,
+                      attachment_model_down_capacity_results,
+                      "Allowable load downward where it stands.", test_source),
+    PLAIN_METHOD(attachment, off_member, attachment_off_member_results,
+                 "How far it stands from the nearest member.", "geometry"),
     {.name = NULL},
 };

@@ -25,11 +25,11 @@ static bool run_section_properties(struct amount *results, const struct object *
     working_step(working, "PS 20 dressed sizes",
                  "%s: b = %.4g in, d = %.4g in; A = bd, S = bd²/6, I = bd³/12", section->size,
                  section->width, section->depth);
-    results[0] = result_in(wood_section_modulus(section), "in³");
-    results[1] = result_in(wood_section_second_moment(section), "in⁴");
-    results[2] = result_in(wood_section_area(section), "in²");
-    results[3] = result_in(section->width, "in");
-    results[4] = result_in(section->depth, "in");
+    results[0] = amount_as(wood_section_modulus(section), "in³");
+    results[1] = amount_as(wood_section_second_moment(section), "in⁴");
+    results[2] = amount_as(wood_section_area(section), "in²");
+    results[3] = amount_as(section->width, "in");
+    results[4] = amount_as(section->depth, "in");
     return true;
 }
 
@@ -48,17 +48,17 @@ static struct timber_member member_of(const struct amount *inputs)
     return (struct timber_member){.species = inputs[MEMBER_SPECIES].word,
                                   .grade = inputs[MEMBER_GRADE].word,
                                   .size = inputs[MEMBER_SIZE].word,
-                                  .spacing = input_in(inputs[MEMBER_SPACING], "in", 0)};
+                                  .spacing = amount_in(inputs[MEMBER_SPACING], "in", 0)};
 }
 
 static bool is_by_code(struct amount basis)
 {
-    return timber_has(basis) && strcmp(basis.word, value_basis_words[1]) == 0;
+    return is_given(basis) && strcmp(basis.word, value_basis_words[1]) == 0;
 }
 
 static bool is_yes(struct amount input)
 {
-    return timber_has(input) && input.yes;
+    return is_given(input) && input.yes;
 }
 
 enum { CHECK_SPAN = MEMBER_INPUTS, CHECK_LOAD, CHECK_DURATION, CHECK_WET, CHECK_BASIS };
@@ -83,8 +83,8 @@ static const struct parameter rafter_shear_results[] = {
 static struct rafter rafter_of(const struct amount *inputs)
 {
     struct rafter rafter = {.member = member_of(inputs),
-                            .span = input_in(inputs[CHECK_SPAN], "in", 0),
-                            .load = input_in(inputs[CHECK_LOAD], "psf", 0)};
+                            .span = amount_in(inputs[CHECK_SPAN], "in", 0),
+                            .load = amount_in(inputs[CHECK_LOAD], "psf", 0)};
     rafter.member.is_wet = is_yes(inputs[CHECK_WET]);
     rafter.member.by_code_tables = is_by_code(inputs[CHECK_BASIS]);
     rafter.member.duration = wood_duration_find(inputs[CHECK_DURATION].word);
@@ -126,8 +126,8 @@ static bool run_rafter_deflection(struct amount *results, const struct object *a
 {
     (void)about;
     struct rafter rafter = {.member = member_of(inputs),
-                            .span = input_in(inputs[SAG_SPAN], "in", 0),
-                            .load = input_in(inputs[SAG_LOAD], "psf", 0)};
+                            .span = amount_in(inputs[SAG_SPAN], "in", 0),
+                            .load = amount_in(inputs[SAG_LOAD], "psf", 0)};
     rafter.member.is_wet = is_yes(inputs[SAG_WET]);
     return rafter_deflect(results, &rafter, inputs[SAG_LIMIT].quantity.value, working);
 }
@@ -154,9 +154,9 @@ static bool run_rafter_span(struct amount *results, const struct object *about,
                             const struct amount *inputs, struct working *working)
 {
     (void)about;
-    double live = input_in(inputs[SPAN_LIVE], "psf", 0);
+    double live = amount_in(inputs[SPAN_LIVE], "psf", 0);
     struct rafter rafter = {.member = member_of(inputs),
-                            .load = live + input_in(inputs[SPAN_DEAD], "psf", 0)};
+                            .load = live + amount_in(inputs[SPAN_DEAD], "psf", 0)};
     rafter.member.is_wet = is_yes(inputs[SPAN_WET]);
     rafter.member.by_code_tables = is_by_code(inputs[SPAN_BASIS]);
     rafter.member.duration = wood_duration_find(inputs[SPAN_DURATION].word);
@@ -199,22 +199,29 @@ static const struct parameter framing_under_array_results[] = {
 #define hand_source "NDS 3.3 to 3.5, statics of a simply supported member"
 
 const struct calculator framing_calculators[] = {
-    CALCULATOR(section_properties, "Section of a nominal size of lumber.", "PS 20"),
-    CALCULATOR(rafter_bending, "Bending of a rafter under an even load.", hand_source),
-    CALCULATOR(rafter_shear, "Shear in a rafter under an even load.", hand_source),
-    CALCULATOR(rafter_deflection, "Deflection of a rafter under an even load.", hand_source),
-    CALCULATOR(rafter_span, "How far a rafter may span.", hand_source),
-    {"rafter_with_point_loads", KIND_NONE,
-     "Moment, shear and deflection of one span under point loads and an even load.",
-     "statics of a simply supported beam", point_load_inputs, POINT_LOAD_INPUTS, point_load_results,
-     POINT_LOAD_RESULTS, run_rafter_with_point_loads},
-    METHOD_TAKING(framing, bending, "Bending of its rafters under an even load.", hand_source),
-    METHOD_TAKING(framing, shear, "Shear in its rafters under an even load.", hand_source),
-    METHOD_TAKING(framing, deflection, "Deflection of its rafters under an even load.",
-                  hand_source),
-    METHOD_TAKING(framing, allowable_span, "How far its rafters may span.", hand_source),
-    METHOD_TAKING(framing, under_array,
-                  "The most loaded member, each attachment a point load on the one below it.",
-                  hand_source),
+    FREE_CALCULATOR(section_properties, section_properties_inputs, section_properties_results,
+                    "Section of a nominal size of lumber.", "PS 20"),
+    FREE_CALCULATOR(rafter_bending, rafter_bending_inputs, rafter_bending_results,
+                    "Bending of a rafter under an even load.", hand_source),
+    FREE_CALCULATOR(rafter_shear, rafter_shear_inputs, rafter_shear_results,
+                    "Shear in a rafter under an even load.", hand_source),
+    FREE_CALCULATOR(rafter_deflection, rafter_deflection_inputs, rafter_deflection_results,
+                    "Deflection of a rafter under an even load.", hand_source),
+    FREE_CALCULATOR(rafter_span, rafter_span_inputs, rafter_span_results,
+                    "How far a rafter may span.", hand_source),
+    FREE_CALCULATOR(rafter_with_point_loads, point_load_inputs, point_load_results,
+                    "Moment, shear and deflection of one span under point loads and an even load.",
+                    "statics of a simply supported beam"),
+    METHOD_CALCULATOR(framing, bending, framing_bending_inputs, framing_bending_results,
+                      "Bending of its rafters under an even load.", hand_source),
+    METHOD_CALCULATOR(framing, shear, framing_shear_inputs, framing_shear_results,
+                      "Shear in its rafters under an even load.", hand_source),
+    METHOD_CALCULATOR(framing, deflection, framing_deflection_inputs, framing_deflection_results,
+                      "Deflection of its rafters under an even load.", hand_source),
+    METHOD_CALCULATOR(framing, allowable_span, framing_allowable_span_inputs,
+                      framing_allowable_span_results, "How far its rafters may span.", hand_source),
+    METHOD_CALCULATOR(framing, under_array, framing_under_array_inputs, framing_under_array_results,
+                      "The most loaded member, each attachment a point load on the one below it.",
+                      hand_source),
     {.name = NULL},
 };

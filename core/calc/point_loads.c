@@ -84,7 +84,7 @@ static bool take_stiffness(double *out, const struct amount *inputs, struct work
     const struct amount *size = &inputs[POINTS_SIZE], *species = &inputs[POINTS_SPECIES],
                         *grade = &inputs[POINTS_GRADE];
     *out = 0;
-    if (!timber_has(*size) || !timber_has(*species) || !timber_has(*grade))
+    if (!is_given(*size) || !is_given(*species) || !is_given(*grade))
         return true;
     struct timber_member member = {
         .species = species->word, .grade = grade->word, .size = size->word, .spacing = 24};
@@ -97,18 +97,18 @@ static bool take_stiffness(double *out, const struct amount *inputs, struct work
 static void give_bend(struct amount *results, const struct beam_result *solved, double stiffness,
                       const struct amount *inputs, struct working *working)
 {
-    if (timber_has(inputs[POINTS_SIZE])) {
+    if (is_given(inputs[POINTS_SIZE])) {
         const struct wood_section *section = wood_section_find(inputs[POINTS_SIZE].word);
         double stress = fabs(solved->moment) / wood_section_modulus(section);
         working_step(working, "NDS 3.3", "fb = M/S = %.5g psi", stress);
-        results[5] = result_in(stress, "psi");
+        results[5] = amount_as(stress, "psi");
     }
     if (stiffness > 0) {
         working_step(working, "statics",
                      "largest deflection %.5g in at %.5g ft, where the slope is zero",
                      solved->deflection, solved->deflection_at / 12);
-        results[6] = result_in(solved->deflection, "in");
-        results[7] = result_in(solved->deflection_at / 12, "ft");
+        results[6] = amount_as(solved->deflection, "in");
+        results[7] = amount_as(solved->deflection_at / 12, "ft");
     }
 }
 
@@ -116,8 +116,8 @@ bool run_rafter_with_point_loads(struct amount *results, const struct object *ab
                                  const struct amount *inputs, struct working *working)
 {
     (void)about;
-    struct beam beam = {.span = input_in(inputs[POINTS_SPAN], "in", 0),
-                        .line_load = input_in(inputs[POINTS_LINE], "lbf/in", 0)};
+    struct beam beam = {.span = amount_in(inputs[POINTS_SPAN], "in", 0),
+                        .line_load = amount_in(inputs[POINTS_LINE], "lbf/in", 0)};
     struct beam_result solved;
     if (!read_loads(&beam, inputs[POINTS_LOADS].word, working) ||
         !take_stiffness(&beam.stiffness, inputs, working))
@@ -128,11 +128,11 @@ bool run_rafter_with_point_loads(struct amount *results, const struct object *ab
     working_step(working, "statics",
                  "largest moment %.6g lbf·ft at %.5g ft; largest shear %.6g lbf",
                  solved.moment / 12, solved.moment_at / 12, solved.shear);
-    results[0] = result_in(solved.moment, "lbf·in");
-    results[1] = result_in(solved.shear, "lbf");
-    results[2] = result_in(solved.left, "lbf");
-    results[3] = result_in(solved.right, "lbf");
-    results[4] = result_in(solved.moment_at / 12, "ft");
+    results[0] = amount_as(solved.moment, "lbf·in");
+    results[1] = amount_as(solved.shear, "lbf");
+    results[2] = amount_as(solved.left, "lbf");
+    results[3] = amount_as(solved.right, "lbf");
+    results[4] = amount_as(solved.moment_at / 12, "ft");
     give_bend(results, &solved, beam.stiffness, inputs, working);
     return true;
 }

@@ -25,10 +25,10 @@ bool rafter_bend(struct amount *results, struct rafter *rafter, struct working *
                  line * 12, rafter->span / 12, moment / 12);
     working_step(working, "NDS 3.3", "fb = M/S = %.5g psi of %.5g psi", stress,
                  rafter->member.bending);
-    results[0] = result_in(stress, "psi");
-    results[1] = result_in(rafter->member.bending, "psi");
+    results[0] = amount_as(stress, "psi");
+    results[1] = amount_as(rafter->member.bending, "psi");
     results[2] = amount_of_number(stress / rafter->member.bending);
-    results[3] = result_in(moment, "lbf·in");
+    results[3] = amount_as(moment, "lbf·in");
     return true;
 }
 
@@ -41,10 +41,10 @@ bool rafter_resist(struct amount *results, struct rafter *rafter, struct working
     working_step(working, "statics", "V = w L/2 = %.5g lbf, at the support itself", shear);
     working_step(working, "NDS 3.4", "fv = 3V/2bd = %.5g psi of %.5g psi", stress,
                  rafter->member.shear);
-    results[0] = result_in(stress, "psi");
-    results[1] = result_in(rafter->member.shear, "psi");
+    results[0] = amount_as(stress, "psi");
+    results[1] = amount_as(rafter->member.shear, "psi");
     results[2] = amount_of_number(stress / rafter->member.shear);
-    results[3] = result_in(shear, "lbf");
+    results[3] = amount_as(shear, "lbf");
     return true;
 }
 
@@ -60,8 +60,8 @@ bool rafter_deflect(struct amount *results, struct rafter *rafter, double limit,
     double sag = 5 * line * pow(rafter->span, 4) / 384 / stiffness;
     double allowed = rafter->span / limit;
     working_step(working, "statics", "5wL⁴/384EI = %.4g in of L/%g = %.4g in", sag, limit, allowed);
-    results[0] = result_in(sag, "in");
-    results[1] = result_in(allowed, "in");
+    results[0] = amount_as(sag, "in");
+    results[1] = amount_as(allowed, "in");
     results[2] = amount_of_number(sag / allowed);
     return true;
 }
@@ -84,10 +84,10 @@ bool rafter_reach(struct amount *results, struct rafter *rafter, double live, do
                  "bending √(8 F'b S/w) = %.5g ft; deflection of the live load ∛(384 E'I/5wn) = "
                  "%.5g ft; shear 4 F'v A/3w = %.5g ft; %s governs",
                  bend / 12, sag / 12, shear / 12, governs);
-    results[0] = result_in(least / 12, "ft");
+    results[0] = amount_as(least / 12, "ft");
     results[1] = amount_of_word(governs);
-    results[2] = result_in(bend / 12, "ft");
-    results[3] = result_in(sag / 12, "ft");
-    results[4] = result_in(shear / 12, "ft");
+    results[2] = amount_as(bend / 12, "ft");
+    results[3] = amount_as(sag / 12, "ft");
+    results[4] = amount_as(shear / 12, "ft");
     return true;
 }

@@ -3,21 +3,26 @@
 #include <math.h>
 #include <string.h>
 
-bool timber_has(struct amount input)
+bool timber_need_inches(double *out, const struct object *object, unsigned slot,
+                        struct working *working)
 {
-    return input.type != AMOUNT_NONE;
+    struct quantity quantity;
+    if (!need_quantity(&quantity, object, slot, working))
+        return false;
+    *out = quantity.value / TIMBER_INCH;
+    return true;
 }
 
 bool timber_service_take(struct timber_service *out, struct amount duration, struct amount wet,
                          struct amount temperature, struct working *working)
 {
     out->duration = wood_duration_find(duration.word);
-    out->is_wet = timber_has(wet) && wet.yes;
-    out->temperature = input_in(temperature, "°F", NAN);
-    if (!timber_has(wet))
+    out->is_wet = is_given(wet) && wet.yes;
+    out->temperature = amount_in(temperature, "°F", NAN);
+    if (!is_given(wet))
         working_step(working, NULL,
                      "wet_service is not given: taken as dry (at most 19 %% moisture)");
-    if (!timber_has(temperature))
+    if (!is_given(temperature))
         working_step(working, NULL,
                      "temperature is not given: taken as at most 100 °F while fully loaded");
     if (out->temperature > 150)
@@ -30,10 +35,10 @@ bool timber_service_take(struct timber_service *out, struct amount duration, str
 bool timber_gravity(double *out, struct amount species, struct amount gravity,
                     struct working *working)
 {
-    if (timber_has(species) == timber_has(gravity))
+    if (is_given(species) == is_given(gravity))
         return working_wrong(working, "species",
                              "give either species or specific_gravity, and only one of them");
-    if (timber_has(gravity)) {
+    if (is_given(gravity)) {
         *out = gravity.quantity.value;
         return true;
     }

@@ -2,15 +2,9 @@
 #ifndef CALC_TIMBER_H
 #define CALC_TIMBER_H
 #include "beam.h"
-#include "structural.h"
+#include "parameter.h"
 #include "wood.h"
 
-/* A row of a list of calculators: a method that takes inputs beside the thing it is about. */
-#define METHOD_TAKING(of, id, sentence, source)                                                    \
-    {                                                                                              \
-#id, KIND_##of, sentence, source, ROWS_OF(of##_##id##_inputs),                             \
-            ROWS_OF(of##_##id##_results), run_##of##_##id                                          \
-    }
 /* Rows that many of them share. */
 #define GIVEN_DURATION                                                                             \
     GIVEN_WORD("load_duration", wood_duration_loads,                                               \
@@ -25,9 +19,13 @@
 #define MAYBE_GRAVITY                                                                              \
     MAYBE_NUMBER("specific_gravity", 0.31, 0.73, "Specific gravity; or give species.")
 
-/* Is an optional input given? */
-bool timber_has(struct amount input);
+/* In SI: inch and pound-force, exact by definition (see the table of units). */
+#define TIMBER_INCH        0.0254
+#define TIMBER_POUND_FORCE (0.45359237 * 9.80665)
 
+/* A length fact that is needed, in inches. */
+bool timber_need_inches(double *out, const struct object *object, unsigned slot,
+                        struct working *working);
 /* How the wood is used. A wet member is above 19 % moisture. */
 struct timber_service {
     const struct wood_duration *duration;

@@ -5,16 +5,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-static bool need_inches(double *out, const struct object *object, unsigned slot,
-                        struct working *working)
-{
-    struct quantity quantity;
-    if (!need_quantity(&quantity, object, slot, working))
-        return false;
-    *out = quantity_as(quantity, "in");
-    return true;
-}
-
 /* What an engineer needs to judge a member that is no plain rafter. */
 static bool refuse_kind(const char *kind, struct working *working)
 {
@@ -41,8 +31,8 @@ bool rafter_take(struct rafter *out, const struct object *framing, struct workin
     return need_word(&member->size, framing, SLOT_framing_size, working) &&
            need_word(&member->species, framing, SLOT_framing_species, working) &&
            need_word(&member->grade, framing, SLOT_framing_grade, working) &&
-           need_inches(&member->spacing, framing, SLOT_framing_spacing, working) &&
-           need_inches(&out->span, framing, SLOT_framing_span, working) &&
+           timber_need_inches(&member->spacing, framing, SLOT_framing_spacing, working) &&
+           timber_need_inches(&out->span, framing, SLOT_framing_span, working) &&
            need_yesno(&member->is_wet, framing, SLOT_framing_wet_service, working);
 }
 
@@ -50,7 +40,7 @@ static void take_strength(struct rafter *rafter, struct amount duration, struct 
 {
     rafter->member.duration = wood_duration_find(duration.word);
     rafter->member.by_code_tables =
-        timber_has(basis) && strcmp(basis.word, value_basis_words[1]) == 0;
+        is_given(basis) && strcmp(basis.word, value_basis_words[1]) == 0;
 }
 
 bool run_framing_bending(struct amount *results, const struct object *about,
@@ -59,7 +49,7 @@ bool run_framing_bending(struct amount *results, const struct object *about,
     struct rafter rafter;
     if (!rafter_take(&rafter, about, working))
         return false;
-    rafter.load = input_in(inputs[BEND_LOAD], "psf", 0);
+    rafter.load = amount_in(inputs[BEND_LOAD], "psf", 0);
     take_strength(&rafter, inputs[BEND_DURATION], inputs[BEND_BASIS]);
     return rafter_bend(results, &rafter, working);
 }
@@ -70,7 +60,7 @@ bool run_framing_shear(struct amount *results, const struct object *about,
     struct rafter rafter;
     if (!rafter_take(&rafter, about, working))
         return false;
-    rafter.load = input_in(inputs[BEND_LOAD], "psf", 0);
+    rafter.load = amount_in(inputs[BEND_LOAD], "psf", 0);
     take_strength(&rafter, inputs[BEND_DURATION], inputs[BEND_BASIS]);
     return rafter_resist(results, &rafter, working);
 }
@@ -81,7 +71,7 @@ bool run_framing_deflection(struct amount *results, const struct object *about,
     struct rafter rafter;
     if (!rafter_take(&rafter, about, working))
         return false;
-    rafter.load = input_in(inputs[DEFLECT_LOAD], "psf", 0);
+    rafter.load = amount_in(inputs[DEFLECT_LOAD], "psf", 0);
     return rafter_deflect(results, &rafter, inputs[DEFLECT_LIMIT].quantity.value, working);
 }
 
@@ -91,8 +81,8 @@ bool run_framing_allowable_span(struct amount *results, const struct object *abo
     struct rafter rafter;
     if (!rafter_take(&rafter, about, working))
         return false;
-    double live = input_in(inputs[REACH_LIVE], "psf", 0);
-    rafter.load = live + input_in(inputs[REACH_DEAD], "psf", 0);
+    double live = amount_in(inputs[REACH_LIVE], "psf", 0);
+    rafter.load = live + amount_in(inputs[REACH_DEAD], "psf", 0);
     take_strength(&rafter, inputs[REACH_DURATION], inputs[REACH_BASIS]);
     return rafter_reach(results, &rafter, live, inputs[REACH_LIMIT].quantity.value, working);
 }
@@ -126,15 +116,15 @@ static bool take_bearing(struct bearing *out, const struct object *framing,
     if (!object_has(plane, SLOT_roof_plane_outline))
         return working_missing(working, plane, SLOT_roof_plane_outline);
     if (!need_quantity(&slope, plane, SLOT_roof_plane_slope, working) ||
-        !need_inches(&overhang, plane, SLOT_roof_plane_eave_overhang, working) ||
-        !need_inches(&out->first, framing, SLOT_framing_first_at, working))
+        !timber_need_inches(&overhang, plane, SLOT_roof_plane_eave_overhang, working) ||
+        !timber_need_inches(&out->first, framing, SLOT_framing_first_at, working))
         return false;
     const struct fact *outline = object_fact(plane, SLOT_roof_plane_outline);
     double lowest = outline->is.points[0].y;
     for (size_t i = 1; i < outline->count; i++)
         lowest = fmin(lowest, outline->is.points[i].y);
     out->cosine = cos(slope.value);
-    out->eave = lowest / 0.0254 * out->cosine + overhang;
+    out->eave = lowest / TIMBER_INCH * out->cosine + overhang;
     out->spacing = rafter->member.spacing;
     out->span = rafter->span;
     return true;
@@ -157,9 +147,9 @@ static bool take_stands(struct stand **out, size_t *count, const struct bearing 
         if (!object_has(attachments[i], SLOT_attachment_at))
             return working_missing(working, attachments[i], SLOT_attachment_at);
         struct point at = object_fact(attachments[i], SLOT_attachment_at)->is.point;
-        double along = at.y / 0.0254 * bearing->cosine - bearing->eave;
+        double along = at.y / TIMBER_INCH * bearing->cosine - bearing->eave;
         double bay = floor(along / bearing->span);
-        double member = round((at.x / 0.0254 - bearing->first) / bearing->spacing);
+        double member = round((at.x / TIMBER_INCH - bearing->first) / bearing->spacing);
         if (along < 0) {
             outside++;
             continue;
@@ -224,12 +214,12 @@ static void give_worst(struct amount *results, const struct worst *worst,
                  member->bending);
     working_step(working, "NDS 3.4", "largest V = %.5g lbf, fv = 3V/2bd = %.5g psi of %.5g psi",
                  worst->shear, shear, member->shear);
-    results[0] = result_in(stress, "psi");
-    results[1] = result_in(member->bending, "psi");
+    results[0] = amount_as(stress, "psi");
+    results[1] = amount_as(member->bending, "psi");
     results[2] = amount_of_number(fmax(stress / member->bending, shear / member->shear));
-    results[3] = result_in(shear, "psi");
-    results[4] = result_in(member->shear, "psi");
-    results[5] = result_in(worst->deflection, "in");
+    results[3] = amount_as(shear, "psi");
+    results[4] = amount_as(member->shear, "psi");
+    results[5] = amount_as(worst->deflection, "in");
     results[6] = amount_of_number((double)worst->attachments);
     results[7] = amount_of_number(worst->member);
 }
@@ -251,9 +241,9 @@ bool run_framing_under_array(struct amount *results, const struct object *about,
     const struct wood_section *section = rafter.member.section;
     struct beam beam = {
         .span = rafter.span,
-        .line_load = input_in(inputs[ARRAY_ROOF_LOAD], "psf", 0) / 144 * rafter.member.spacing,
+        .line_load = amount_in(inputs[ARRAY_ROOF_LOAD], "psf", 0) / 144 * rafter.member.spacing,
         .stiffness = rafter.member.elasticity * wood_section_second_moment(section)};
-    double load = input_in(inputs[ARRAY_ATTACHMENT_LOAD], "lbf", 0);
+    double load = amount_in(inputs[ARRAY_ATTACHMENT_LOAD], "lbf", 0);
     if (!weigh_all(&worst, beam, load, stands, count, working))
         return false;
     give_worst(results, &worst, &rafter.member, count, working);

@@ -98,35 +98,43 @@ static const struct wood_lag lag_table[] = {
         return NULL;                                                                               \
     } while (0)
 
-const struct wood_species *wood_species_find(const char *name) {
+const struct wood_species *wood_species_find(const char *name)
+{
     FIND_BY_NAME(species_table, name, name);
 }
 
-const struct wood_species *wood_species_at(size_t at) {
+const struct wood_species *wood_species_at(size_t at)
+{
     return at < sizeof species_table / sizeof species_table[0] ? &species_table[at] : NULL;
 }
 
-const struct wood_section *wood_section_find(const char *size) {
+const struct wood_section *wood_section_find(const char *size)
+{
     FIND_BY_NAME(section_table, size, size);
 }
 
-const struct wood_duration *wood_duration_find(const char *load) {
+const struct wood_duration *wood_duration_find(const char *load)
+{
     FIND_BY_NAME(duration_table, load, load);
 }
 
-double wood_section_area(const struct wood_section *section) {
+double wood_section_area(const struct wood_section *section)
+{
     return section->width * section->depth;
 }
 
-double wood_section_modulus(const struct wood_section *section) {
+double wood_section_modulus(const struct wood_section *section)
+{
     return section->width * section->depth * section->depth / 6;
 }
 
-double wood_section_second_moment(const struct wood_section *section) {
+double wood_section_second_moment(const struct wood_section *section)
+{
     return section->width * pow(section->depth, 3) / 12;
 }
 
-const struct wood_value *wood_value_find(const char *species, const char *grade, const char *size) {
+const struct wood_value *wood_value_find(const char *species, const char *grade, const char *size)
+{
     for (size_t i = 0; i < sizeof value_table / sizeof value_table[0]; i++) {
         const struct wood_value *value = &value_table[i];
         if (strcmp(value->species, species) == 0 && strcmp(value->grade, grade) == 0 &&
@@ -136,7 +144,8 @@ const struct wood_value *wood_value_find(const char *species, const char *grade,
     return NULL;
 }
 
-const struct wood_lag *wood_lag_find(double diameter) {
+const struct wood_lag *wood_lag_find(double diameter)
+{
     for (size_t i = 0; i < sizeof lag_table / sizeof lag_table[0]; i++)
         if (fabs(lag_table[i].diameter - diameter) < 1e-6)
             return &lag_table[i];
