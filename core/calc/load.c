@@ -284,11 +284,8 @@ static bool run_existing_structure_change(struct amount *results, const struct o
     return true;
 }
 
-#define ABOUT(of, name, results, sentence)                                                         \
-    {                                                                                              \
-#name, KIND_##of, sentence, "facts of the design", NULL, 0, ROWS_OF(results),              \
-            run_##of##_##name                                                                      \
-    }
+#define ABOUT(of, id, results, sentence)                                                           \
+    PLAIN_METHOD(of, id, results, sentence, "facts of the design")
 
 const struct calculator load_calculators[] = {
     CALCULATOR(asd_combinations, "Governing loads of allowable stress design on a roof surface.",

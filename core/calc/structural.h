@@ -1,51 +1,13 @@
-/* What the structural calculators share: rows of parameters, units, plain functions for siblings.
- */
+/* What the structural calculators share: amounts by unit, editions of ASCE 7, plain functions. */
 #ifndef CALC_STRUCTURAL_H
 #define CALC_STRUCTURAL_H
-#include "calculator.h"
+#include "parameter.h"
 #include "wind.h"
-#include "words.h"
 
-/* Rows of a calculator's inputs and results. */
-#define GIVEN_QUANTITY(name, measure, unit, low, high, sentence)                                   \
-    {                                                                                              \
-        name, AMOUNT_QUANTITY, measure, unit, low, high, NULL, false, sentence                     \
-    }
-#define MAYBE_QUANTITY(name, measure, unit, low, high, sentence)                                   \
-    {                                                                                              \
-        name, AMOUNT_QUANTITY, measure, unit, low, high, NULL, true, sentence                      \
-    }
-#define GIVEN_NUMBER(name, low, high, sentence)                                                    \
-    {                                                                                              \
-        name, AMOUNT_NUMBER, PURE_NUMBER, "", low, high, NULL, false, sentence                     \
-    }
-#define MAYBE_NUMBER(name, low, high, sentence)                                                    \
-    {                                                                                              \
-        name, AMOUNT_NUMBER, PURE_NUMBER, "", low, high, NULL, true, sentence                      \
-    }
-#define GIVEN_WORD(name, words, sentence)                                                          \
-    {                                                                                              \
-        name, AMOUNT_WORD, PURE_NUMBER, "", 0, 0, words, false, sentence                           \
-    }
-#define MAYBE_WORD(name, words, sentence)                                                          \
-    {                                                                                              \
-        name, AMOUNT_WORD, PURE_NUMBER, "", 0, 0, words, true, sentence                            \
-    }
-#define GIVEN_YESNO(name, sentence)                                                                \
-    {                                                                                              \
-        name, AMOUNT_YESNO, PURE_NUMBER, "", 0, 0, NULL, false, sentence                           \
-    }
-#define MAYBE_YESNO(name, sentence)                                                                \
-    {                                                                                              \
-        name, AMOUNT_YESNO, PURE_NUMBER, "", 0, 0, NULL, true, sentence                            \
-    }
-
-/* A row of a list of free calculators: `id` names its run_id, id_inputs and id_results. */
-#define ROWS_OF(array) (array), sizeof(array) / sizeof((array)[0])
+/* A free calculator `id` with run_id, id_inputs and id_results. */
 #define CALCULATOR(id, sentence, source)                                                           \
-    {                                                                                              \
-#id, KIND_NONE, sentence, source, ROWS_OF(id##_inputs), ROWS_OF(id##_results), run_##id    \
-    }
+    FREE_CALCULATOR(id, id##_inputs, id##_results, sentence, source)
+
 /* The number of an input in a unit known to be right; an optional input that is absent: `absent`.
  */
 double input_in(struct amount input, const char *unit, double absent);

@@ -176,6 +176,7 @@ static bool run_external_pressure_coefficient(struct amount *results, const stru
 
 static const struct parameter zone_width_inputs[] = {
     GIVEN_WORD("edition", edition_words, "Edition of ASCE 7."),
+    GIVEN_WORD("shape", words_for_roof_shape, "Shape of the roof."),
     GIVEN_QUANTITY("slope", ANGLE, "°", 0, 80, "Slope of the roof."),
     GIVEN_QUANTITY("height", LENGTH, "ft", 1, 300, "Mean roof height, h."),
     GIVEN_QUANTITY("least_width", LENGTH, "ft", 1, 2000, "Least horizontal dimension."),
@@ -186,7 +187,9 @@ static const struct parameter zone_width_results[] = {
         "corner", LENGTH, "ft", 0, 500,
         "Depth of the corner pieces; on a roof to 7° from 7-16 on 0.2 h, else the same."),
     MAYBE_QUANTITY("inner", LENGTH, "ft", 0, 500,
-                   "From which distance on zone 1' begins (to 7°, from 7-16 on).")};
+                   "From which distance on zone 1' begins (to 7°, from 7-16 on)."),
+    {"scheme", AMOUNT_WORD, PURE_NUMBER, "", 0, 0, NULL, false,
+     "How the edition parts such a roof: low slope, gable, hip or simple."}};
 
 struct wind_strips wind_strips_of(enum wind_edition edition, double slope, double height,
                                   double least_width)
@@ -202,18 +205,44 @@ struct wind_strips wind_strips_of(enum wind_edition edition, double slope, doubl
     return (struct wind_strips){width, width, 0};
 }
 
+static struct amount feet(double metres)
+{
+    return result_in(quantity_as(quantity_of(metres, "m"), "ft"), "ft");
+}
+
+/* The way in which the edition's figure lays out its zones (the layout's zone takes these words).
+ */
+static bool find_scheme(struct amount *out, enum wind_edition edition, const char *shape,
+                        double slope, struct working *working)
+{
+    const char *zones = wind_zones_of(edition, shape, slope);
+    bool is_low = number_compare(slope, 7) <= 0 && strcmp(shape, "monoslope") != 0;
+    if (zones == NULL && !is_low)
+        return working_beyond(working,
+                              "no wind zones of ASCE %s are at hand for a %s roof of %.4g°",
+                              edition_words[edition], shape, slope);
+    *out = amount_of_word(is_low                        ? "low slope"
+                          : strstr(zones, "2n") != NULL ? "gable"
+                          : strstr(zones, "2e") != NULL ? "hip"
+                                                        : "simple");
+    return true;
+}
+
 static bool run_zone_width(struct amount *results, const struct object *about,
                            const struct amount *inputs, struct working *working)
 {
     (void)about;
+    enum wind_edition edition = edition_of(inputs[0]);
+    double height = input_in(inputs[3], "ft", 0), width = input_in(inputs[4], "ft", 0);
     struct wind_strips strips =
-        wind_strips_of(edition_of(inputs[0]), input_in(inputs[1], "rad", 0),
-                       input_in(inputs[2], "m", 0), input_in(inputs[3], "m", 0));
-    double height = input_in(inputs[2], "ft", 0), width = input_in(inputs[3], "ft", 0);
-    results[0] = result_in(quantity_as(quantity_of(strips.width, "m"), "ft"), "ft");
-    results[1] = result_in(quantity_as(quantity_of(strips.corner, "m"), "ft"), "ft");
+        wind_strips_of(edition, input_in(inputs[2], "rad", 0), input_in(inputs[3], "m", 0),
+                       input_in(inputs[4], "m", 0));
+    if (!find_scheme(&results[3], edition, inputs[1].word, input_in(inputs[2], "°", 0), working))
+        return false;
+    results[0] = feet(strips.width);
+    results[1] = feet(strips.corner);
     if (strips.inner > 0) {
-        results[2] = result_in(quantity_as(quantity_of(strips.inner, "m"), "ft"), "ft");
+        results[2] = feet(strips.inner);
         working_step(
             working,
             "ASCE 7-16 Fig. 30.3-2A (0.6 h and 0.2 h: secondary source; 1.2 h: from memory)",

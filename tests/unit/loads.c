@@ -135,6 +135,8 @@ static void check_combinations(struct calculation *c)
     CHECK_NEAR(result_number(c, "down"), 3 + 0.75 * 0.6 * 40 + 0.75 * 30, 1e-9, "wind and snow");
     CHECK(combine(c, "7-22", 3, 0, 40, 40, 0, 0), "7-22 wind and snow");
     CHECK_NEAR(result_number(c, "down"), 3 + 0.45 * 40 + 0.75 * 0.7 * 40, 1e-9, "0.75(0.7S)");
+    CHECK(combine(c, "7-16", 3, 0, 40, 0, 20, 0), "7-16 wind and live");
+    CHECK_NEAR(result_number(c, "down"), 3 + 0.75 * 0.6 * 40 + 0.75 * 20, 1e-9, "wind and live");
     CHECK(combine(c, "7-16", 3, 0, 5, 0, 20, 0), "live");
     CHECK_TEXT(result_amount(c, "down_combination")->word, "D + Lr", "live load governs");
     CHECK_NEAR(result_number(c, "uplift"), -1.8, 1e-9, "below zero: the weight holds");

@@ -214,6 +214,16 @@ static void check_unbalanced(struct calculation *c)
     CHECK_NEAR(result_number(c, "surcharge_width"), 8.223, 0.005, "its width");
     CHECK_NEAR(result_number(c, "windward"), 6.3, 1e-9, "0.3 ps");
     CHECK_NEAR(result_number(c, "load"), 41.09, 0.02, "ps and surcharge");
+    /* W 12 ft without simple rafters: lu 20 ft at least, and with Is 1.2 √1.2 more: hd = (0.43 x
+     * 20^(1/3) x 40^(1/4) - 1.5) √1.2 = 1.5723 ft. */
+    CHECK(
+        calculate_text(c, "unbalanced_snow",
+                       "edition 7-16, basis service level, ground_snow 30 psf, exposure_factor 1, "
+                       "thermal_factor 1, importance_factor 1.2, slope 20 °, surface other, "
+                       "eave_to_ridge 12 ft, shape gable, simple_rafters no"),
+        "narrow gable with trusses");
+    CHECK_NEAR(result_number(c, "surcharge"), 1.57235 * 17.9 / 1.65755, 2e-3, "drift with Is");
+    CHECK_NEAR(result_number(c, "leeward"), 25.2, 1e-9, "ps with Is");
     CHECK(!unbalanced(c, 20, 30, "hip", "no") && stopped_with(c, STOP_BEYOND, "gables only"),
           "hips are not covered");
     CHECK(!calculate_text(c, "unbalanced_snow",
