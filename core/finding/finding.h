@@ -161,8 +161,9 @@ const char *finding_fingerprint(const struct finding *finding, struct arena *are
 /* Order of books, rules and places; never of a hash. */
 void findings_sort(struct findings *findings);
 /* Hangs waivers on the fails that they lift; unused, orphaned and not yet or no longer valid ones
- * are problems (PROBLEM_NOTE). False: no memory. */
-bool findings_waive(struct findings *findings, const struct rulebook *rulebook,
+ * are problems (PROBLEM_NOTE). A waiver that names a permit lifts nothing but under that permit;
+ * `permit` is the design's (NULL: not given). False: no memory. */
+bool findings_waive(struct findings *findings, const struct rulebook *rulebook, const char *permit,
                     struct problems *problems);
 
 /* Has the finding something open or for a person, under whatever its outcome is? A failing `should`

@@ -45,10 +45,17 @@ static bool is_given(struct date date)
 
 /* Hangs one waiver, or says why it lifts nothing. */
 static bool hang(struct findings *findings, const struct rulebook *rulebook,
-                 const struct waiver *waiver, struct problems *problems)
+                 const struct waiver *waiver, const char *permit, struct problems *problems)
 {
     const struct rule *rule = rulebook_find_rule(rulebook, waiver->rule);
     struct finding *finding = find_finding(findings, waiver);
+    if (waiver->permit != NULL && permit != NULL && strcmp(waiver->permit, permit) != 0)
+        return true; /* of another job */
+    if (waiver->permit != NULL && permit == NULL && finding != NULL)
+        return note(problems, waiver, "waiver-permit",
+                    "the design does not tell its permit number");
+    if (waiver->permit != NULL && permit == NULL)
+        return true;
     if (is_given(waiver->from) && date_compare(rulebook->on, waiver->from) < 0)
         return note_date(problems, waiver, "waiver-early", "it holds only from ", waiver->from);
     if (is_given(waiver->until) && date_compare(rulebook->on, waiver->until) > 0)
@@ -68,11 +75,12 @@ static bool hang(struct findings *findings, const struct rulebook *rulebook,
     return true;
 }
 
-bool findings_waive(struct findings *findings, const struct rulebook *rulebook,
+bool findings_waive(struct findings *findings, const struct rulebook *rulebook, const char *permit,
                     struct problems *problems)
 {
     bool is_complete = true;
     for (size_t i = 0; i < rulebook->waiver_count; i++)
-        is_complete = hang(findings, rulebook, rulebook->waivers[i], problems) && is_complete;
+        is_complete =
+            hang(findings, rulebook, rulebook->waivers[i], permit, problems) && is_complete;
     return is_complete;
 }

@@ -33,19 +33,30 @@ static bool write_head(struct page *page, const struct report *report, struct ar
     text_add(page->out, "\n", 1);
     if (report->has_date)
         date_write(on, sizeof on, report->on);
-    const char *line = arena_format(arena, "%s, held against the rules of %s", report->design_path,
-                                    report->has_date ? on : "no day: none was given");
+    const char *line =
+        report->has_date
+            ? arena_format(arena, "%s, held against the rules of %s", report->design_path, on)
+            : arena_format(arena, "%s, held against nothing yet", report->design_path);
     if (line == NULL)
         return false;
     page_paragraph(page, 0, NULL, STYLE_PLAIN, 0, line);
     return true;
 }
 
+static bool has_mistakes(const struct problems *problems)
+{
+    for (size_t i = 0; i < problems->count; i++)
+        if (problems->items[i].weight != PROBLEM_NOTE)
+            return true;
+    return problems->dropped > 0;
+}
+
 static void write_problems(struct page *page, const struct report *report)
 {
     if (report->problems == NULL || report->problems->count + report->problems->dropped == 0)
         return;
-    page_heading(page, STYLE_STRONG, "Could not be read or run, or is to be known");
+    page_heading(page, STYLE_STRONG,
+                 has_mistakes(report->problems) ? "Could not be read or run" : "Notes");
     report_write_problems(page->out, report->problems, page->with_color);
 }
 
@@ -171,11 +182,12 @@ static bool write_counts(struct page *page, const struct report *report, struct 
     struct finding_counts counts = findings_count(report->findings);
     const char *line = arena_format(
         arena,
-        "%zu findings: %zu fail (%zu of them only as advice, %zu waived), %zu open, %zu for a "
+        "%zu finding%s: %zu fail (%zu of them only as advice, %zu waived), %zu open, %zu for a "
         "person, %zu stand, %zu do not apply, %zu to know.",
-        report->findings->count, counts.of[OUTCOME_FAIL], counts.failing_should, counts.waived,
-        counts.of[OUTCOME_OPEN], counts.of[OUTCOME_REVIEW], counts.of[OUTCOME_PASS],
-        counts.of[OUTCOME_NOT_APPLICABLE], counts.of[OUTCOME_INFORMATIONAL]);
+        report->findings->count, report->findings->count == 1 ? "" : "s", counts.of[OUTCOME_FAIL],
+        counts.failing_should, counts.waived, counts.of[OUTCOME_OPEN], counts.of[OUTCOME_REVIEW],
+        counts.of[OUTCOME_PASS], counts.of[OUTCOME_NOT_APPLICABLE],
+        counts.of[OUTCOME_INFORMATIONAL]);
     if (line == NULL)
         return false;
     page_gap(page);

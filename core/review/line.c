@@ -17,6 +17,16 @@ static bool add_messages(struct findings *findings)
     return true;
 }
 
+/* The permit's number, or NULL. */
+static const char *permit_of(const struct design *design)
+{
+    const struct objects *projects = &design->of_kind[KIND_project];
+    for (size_t i = 0; i < projects->count; i++)
+        if (object_has(projects->items[i], SLOT_project_permit_number))
+            return object_fact(projects->items[i], SLOT_project_permit_number)->is.word;
+    return NULL;
+}
+
 static bool judge_all(struct review *review, struct bench *bench, bool with_working)
 {
     struct working working = {
@@ -27,7 +37,8 @@ static bool judge_all(struct review *review, struct bench *bench, bool with_work
     if (!is_judged || !scope_review(&review->findings, review->design, review->rulebook))
         return false;
     findings_sort(&review->findings);
-    return findings_waive(&review->findings, review->rulebook, &review->problems) &&
+    return findings_waive(&review->findings, review->rulebook, permit_of(review->design),
+                          &review->problems) &&
            add_messages(&review->findings);
 }
 

@@ -284,8 +284,8 @@ static const char *only_code(const struct problems *problems)
 }
 
 /* One waiver against a fail on `south` and a pass on `north`; returns the note's code. */
-static const char *waive(struct findings *findings, const struct waiver *waiver,
-                         struct problems *problems)
+static const char *waive_under(const char *permit, struct findings *findings,
+                               const struct waiver *waiver, struct problems *problems)
 {
     struct rule rules[] = {layers, deleted};
     struct rulebook rulebook = {
@@ -294,8 +294,14 @@ static const char *waive(struct findings *findings, const struct waiver *waiver,
     index_add(&rulebook.rule_index, layers.id, &rules[0]);
     index_add(&rulebook.rule_index, deleted.id, &rules[1]);
     problems->count = 0;
-    CHECK(findings_waive(findings, &rulebook, problems), "there is memory");
+    CHECK(findings_waive(findings, &rulebook, permit, problems), "there is memory");
     return problems->count == 0 ? "" : only_code(problems);
+}
+
+static const char *waive(struct findings *findings, const struct waiver *waiver,
+                         struct problems *problems)
+{
+    return waive_under("B-7", findings, waiver, problems);
 }
 
 static void test_waivers(struct arena *arena)
@@ -328,6 +334,13 @@ static void test_waivers(struct arena *arena)
     CHECK_TEXT(waive(&findings, &waiver, &problems), "waiver-orphaned", "the rule is deleted");
     waiver.rule = "town/layers";
     CHECK(exit_code(&findings, &problems, true) == 1, "without a waiver the fail counts");
+    waiver.permit = "B-8";
+    CHECK_TEXT(waive(&findings, &waiver, &problems), "", "another job's waiver says nothing");
+    CHECK(south->waiver == NULL, "and lifts nothing");
+    waiver.permit = "B-7";
+    CHECK_TEXT(waive_under(NULL, &findings, &waiver, &problems), "waiver-permit",
+               "without the permit's number nobody can tell whose it is");
+    CHECK(south->waiver == NULL, "and it lifts nothing");
     CHECK_TEXT(waive(&findings, &waiver, &problems), "", "a valid one lifts, on its last day too");
     CHECK(south->waiver == &waiver && south->outcome == OUTCOME_FAIL, "and the fail stays a fail");
     CHECK(exit_code(&findings, &problems, true) == 0, "that no longer decides");
