@@ -74,8 +74,7 @@ static size_t rule_number(const struct rulebook *rulebook, const char *id)
 static bool is_forbidden(const struct resolving *resolving, size_t book, size_t target,
                          const struct change *change)
 {
-    return resolving->books[book].book->role == ROLE_COMPANY && book != target &&
-           change->verb != CHANGE_RESTORES;
+    return is_company(resolving, book) && book != target && change->verb != CHANGE_RESTORES;
 }
 
 static bool is_deleted_by_anyone(const struct resolving *resolving, const char *id)
@@ -105,7 +104,7 @@ static enum edition_fit check_change(struct resolving *resolving, size_t book, s
         return EDITION_WRONG;
     }
     struct edition_question question = {.edition = change->edition,
-                                        .is_needed = book != target,
+                                        .is_needed = book != target && !is_company(resolving, book),
                                         .what = change_words(resolving, change),
                                         .place = change->place};
     return judge_edition(resolving, target, &question);

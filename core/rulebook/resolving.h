@@ -70,6 +70,9 @@ void seek_dormant(struct resolving *resolving);
 bool has_begun(struct date from, struct date on);
 bool has_ended(struct date repealed, struct date on);
 
+/* A company may only add or tighten, whatever the edition, so it need not name one. */
+bool is_company(const struct resolving *resolving, size_t book);
+
 /* Whether what a book above says about a thing of `target` may stand by the edition it names. */
 enum edition_fit {
     EDITION_FITS,

@@ -1,6 +1,11 @@
 #include "resolving.h"
 #include <string.h>
 
+bool is_company(const struct resolving *resolving, size_t book)
+{
+    return resolving->books[book].book->role == ROLE_COMPANY;
+}
+
 /* What an entry says at an elevation; NULL elevation: it has no bands. NULL: nothing there. */
 static const struct amount *amount_at(const struct entry *entry, const struct quantity *elevation)
 {

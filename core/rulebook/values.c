@@ -59,7 +59,7 @@ static bool choose_live(struct resolving *resolving, const struct series *series
     struct entry *best = NULL;
     enum edition_fit best_fit = EDITION_FITS;
     struct edition_question question = {
-        .is_needed = !declaration->given_above,
+        .is_needed = !declaration->given_above && !is_company(resolving, giver->book),
         .what = arena_format(resolving->arena, "the value %s", series->name)};
     for (size_t i = 0; i < giver->given->count; i++) {
         struct entry *entry = read_entry(resolving, declaration, &giver->given->entries[i]);
@@ -186,7 +186,7 @@ static bool resolve_series(struct resolving *resolving, struct series *series, s
         struct giver *giver = &series->givers[i];
         if (!choose_live(resolving, series, giver))
             return false;
-        if (giver->live && resolving->books[giver->book].book->role == ROLE_COMPANY)
+        if (giver->live && is_company(resolving, giver->book))
             hold_company(resolving, series, giver, givers, books);
     }
     size_t count = list_live(resolving, series, NO_BOOK, givers, books);
