@@ -6,7 +6,7 @@ return {
   applies = function(string) return string.has_converters end,
   check = function(string, book)
     local converter = string.converter
-    local converters = string.modules:count() / string.modules_per_converter
+    local converters = string:converter_count()
     shall.be_at_least("Converters in the string", converters, converter.minimum_per_string)
     shall.not_exceed("Converters in the string", converters, converter.maximum_per_string)
     shall.not_exceed("Power of the string", string:power(), converter.maximum_string_power)
