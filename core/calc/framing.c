@@ -180,9 +180,13 @@ static const struct parameter framing_allowable_span_inputs[] = {[REACH_LIVE] = 
 static const struct parameter framing_under_array_inputs[] = {
     [ARRAY_ROOF_LOAD] = GIVEN_QUANTITY("roof_load", PRESSURE, "psf", 0, 1000,
                                        "Load on the roof itself, per area of plan."),
-    [ARRAY_ATTACHMENT_LOAD] = GIVEN_QUANTITY("attachment_load", FORCE, "lbf", 0, 20000,
-                                             "Load down of each attachment on its member."),
     [ARRAY_DURATION] = GIVEN_DURATION,
+    [ARRAY_ATTACHMENT_LOAD] =
+        MAYBE_QUANTITY("attachment_load", FORCE, "lbf", 0, 20000,
+                       "Load down of each attachment, all alike; or give array_load."),
+    [ARRAY_ARRAY_LOAD] =
+        MAYBE_QUANTITY("array_load", PRESSURE, "psf", 0, 500,
+                       "Load down per area of modules: each attachment takes what comes to it."),
     [ARRAY_BASIS] = RAFTER_BASIS,
 };
 static const struct parameter framing_under_array_results[] = {

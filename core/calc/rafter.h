@@ -46,7 +46,7 @@ calculate run_rafter_with_point_loads;
 enum { BEND_LOAD, BEND_DURATION, BEND_BASIS };
 enum { DEFLECT_LOAD, DEFLECT_LIMIT };
 enum { REACH_LIVE, REACH_DEAD, REACH_DURATION, REACH_LIMIT, REACH_BASIS };
-enum { ARRAY_ROOF_LOAD, ARRAY_ATTACHMENT_LOAD, ARRAY_DURATION, ARRAY_BASIS };
+enum { ARRAY_ROOF_LOAD, ARRAY_DURATION, ARRAY_ATTACHMENT_LOAD, ARRAY_ARRAY_LOAD, ARRAY_BASIS };
 calculate run_framing_bending, run_framing_shear, run_framing_deflection,
     run_framing_allowable_span, run_framing_under_array;
 /* Takes a member from the facts of its framing. A truss or panel: beyond. */

@@ -5,6 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "layout_support.h"
+
 /* What an engineer needs to judge a member that is no plain rafter. */
 static bool refuse_kind(const char *kind, struct working *working)
 {
@@ -89,7 +91,7 @@ bool run_framing_allowable_span(struct amount *results, const struct object *abo
 
 /* Where a load stands: on which member, in which of its spans, how far from the lower support. */
 struct stand {
-    double member, bay, at;
+    double member, bay, at, load;
 };
 
 static int by_member(const void *a, const void *b)
@@ -130,23 +132,51 @@ static bool take_bearing(struct bearing *out, const struct object *framing,
     return true;
 }
 
-/* The attachments of the plane, by member and span; those on the overhang are left out. */
-static bool take_stands(struct stand **out, size_t *count, const struct bearing *bearing,
-                        const struct object *plane, struct working *working)
+/* What each attachment of the plane carries, lbf: the stated load, or the array's load on the area
+ * that comes to it. */
+static bool take_loads(double **out, size_t *count, const struct object *plane,
+                       const struct amount *inputs, struct working *working)
 {
     struct object *const *attachments;
-    size_t all, outside = 0;
-    *count = 0;
-    if (!need_objects(&attachments, &all, plane, SLOT_roof_plane_attachments, working))
+    struct layout_plane *opened;
+    struct layout_support support;
+    struct amount stated = inputs[ARRAY_ATTACHMENT_LOAD], spread = inputs[ARRAY_ARRAY_LOAD];
+    if (is_given(stated) == is_given(spread))
+        return working_wrong(working, "attachment_load",
+                             "give either attachment_load or array_load, and only one of them");
+    if (!need_objects(&attachments, count, plane, SLOT_roof_plane_attachments, working) ||
+        (is_given(spread) && !layout_support_open(&support, &opened, plane, working)))
         return false;
+    *out = arena_take(working->arena, (*count + 1) * sizeof **out);
+    if (*out == NULL)
+        return working_short(working);
+    for (size_t i = 0; is_given(spread) && i < opened->module_count; i++)
+        if (!support.is_carried[i])
+            return working_beyond(working, "no attachment is found that carries module %s",
+                                  opened->modules[i].object->path);
+    for (size_t i = 0; i < *count; i++)
+        (*out)[i] = is_given(stated)
+                        ? stated.quantity.value / TIMBER_POUND_FORCE
+                        : spread.quantity.value * support.attachments[i].area / TIMBER_POUND_FORCE;
+    return true;
+}
+
+/* The attachments of the plane, by member and span; those on the overhang are left out. */
+static bool take_stands(struct stand **out, size_t *count, const struct bearing *bearing,
+                        const struct object *plane, const double *loads, struct working *working)
+{
+    const struct fact *attachments = object_fact(plane, SLOT_roof_plane_attachments);
+    size_t all = *count, outside = 0;
+    *count = 0;
     *out = arena_take(working->arena, (all + 1) * sizeof **out);
     if (*out == NULL)
         return working_short(working);
     for (size_t i = 0; i < all; i++) {
-        working_read(working, attachments[i], SLOT_attachment_at);
-        if (!object_has(attachments[i], SLOT_attachment_at))
-            return working_missing(working, attachments[i], SLOT_attachment_at);
-        struct point at = object_fact(attachments[i], SLOT_attachment_at)->is.point;
+        const struct object *attachment = attachments->is.objects[i];
+        working_read(working, attachment, SLOT_attachment_at);
+        if (!object_has(attachment, SLOT_attachment_at))
+            return working_missing(working, attachment, SLOT_attachment_at);
+        struct point at = object_fact(attachment, SLOT_attachment_at)->is.point;
         double along = at.y / TIMBER_INCH * bearing->cosine - bearing->eave;
         double bay = floor(along / bearing->span);
         double member = round((at.x / TIMBER_INCH - bearing->first) / bearing->spacing);
@@ -154,8 +184,8 @@ static bool take_stands(struct stand **out, size_t *count, const struct bearing 
             outside++;
             continue;
         }
-        (*out)[(*count)++] =
-            (struct stand){fmax(member, 0), bay, fmin(along - bay * bearing->span, bearing->span)};
+        (*out)[(*count)++] = (struct stand){
+            fmax(member, 0), bay, fmin(along - bay * bearing->span, bearing->span), loads[i]};
     }
     if (outside > 0)
         working_step(working, NULL,
@@ -184,8 +214,8 @@ static void weigh(struct worst *worst, struct beam *beam, double member)
     }
 }
 
-static bool weigh_all(struct worst *worst, struct beam beam, double load,
-                      const struct stand *stands, size_t count, struct working *working)
+static bool weigh_all(struct worst *worst, struct beam beam, const struct stand *stands,
+                      size_t count, struct working *working)
 {
     beam.loads = arena_take(working->arena, (count + 1) * sizeof *beam.loads);
     if (beam.loads == NULL)
@@ -194,7 +224,8 @@ static bool weigh_all(struct worst *worst, struct beam beam, double load,
     for (size_t i = 0; i < count; i += beam.count) {
         beam.count = 0;
         while (i + beam.count < count && by_member(&stands[i], &stands[i + beam.count]) == 0) {
-            beam.loads[beam.count] = (struct point_load){stands[i + beam.count].at, load};
+            const struct stand *stand = &stands[i + beam.count];
+            beam.loads[beam.count] = (struct point_load){stand->at, stand->load};
             beam.count++;
         }
         weigh(worst, &beam, stands[i].member);
@@ -230,10 +261,12 @@ bool run_framing_under_array(struct amount *results, const struct object *about,
     struct rafter rafter;
     struct bearing bearing = {.first = 0};
     struct stand *stands = NULL;
+    double *loads = NULL;
     size_t count;
     struct worst worst = {.moment = 0};
     if (!rafter_take(&rafter, about, working) || !take_bearing(&bearing, about, &rafter, working) ||
-        !take_stands(&stands, &count, &bearing, about->parent, working))
+        !take_loads(&loads, &count, about->parent, inputs, working) ||
+        !take_stands(&stands, &count, &bearing, about->parent, loads, working))
         return false;
     take_strength(&rafter, inputs[ARRAY_DURATION], inputs[ARRAY_BASIS]);
     if (!timber_member_take(&rafter.member, working))
@@ -243,8 +276,7 @@ bool run_framing_under_array(struct amount *results, const struct object *about,
         .span = rafter.span,
         .line_load = amount_in(inputs[ARRAY_ROOF_LOAD], "psf", 0) / 144 * rafter.member.spacing,
         .stiffness = rafter.member.elasticity * wood_section_second_moment(section)};
-    double load = amount_in(inputs[ARRAY_ATTACHMENT_LOAD], "lbf", 0);
-    if (!weigh_all(&worst, beam, load, stands, count, working))
+    if (!weigh_all(&worst, beam, stands, count, working))
         return false;
     give_worst(results, &worst, &rafter.member, count, working);
     return true;

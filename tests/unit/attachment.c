@@ -66,7 +66,9 @@ static void make_model(struct roof *roof)
 static void make_roof(struct roof *roof, struct trial *trial)
 {
     static const struct point outline[] = {{0, 0}, {9, 0}, {9, 4}, {0, 4}};
+    working_close(&trial->working); /* the layout of the design before */
     roof->design = design_new(trial->arena, "roof.yaml");
+    trial->working.design = roof->design;
     struct object *house = add(roof, KIND_roof, roof->design->root, NULL);
     struct object *plane = roof->plane = add(roof, KIND_roof_plane, house, "south");
     struct object *framing = roof->framing = add(roof, KIND_framing, plane, NULL);
@@ -369,6 +371,111 @@ static void test_under_array(struct trial *trial)
     }
 }
 
+/* Two modules of 60 × 40 in side by side, each carried by the attachments at them, without rails.
+ */
+static void lay_modules(struct roof *roof, struct object **modules)
+{
+    struct object *model = add(roof, KIND_module_model, roof->design->root, "M");
+    set_quantity(model, SLOT_module_model_length, 60, "in");
+    set_quantity(model, SLOT_module_model_width, 40, "in");
+    for (int i = 0; i < 2; i++) {
+        modules[i] = add(roof, KIND_module, roof->design->root, i == 0 ? "left" : "right");
+        set_object(modules[i], SLOT_module_model, model);
+        set_object(modules[i], SLOT_module_plane, roof->plane);
+        set_word(modules[i], SLOT_module_orientation, "landscape");
+        set_word(modules[i], SLOT_module_status, "new");
+        modules[i]->facts[SLOT_module_at].state = FACT_GIVEN;
+        modules[i]->facts[SLOT_module_at].is.point =
+            (struct point){(12 + 60 * i) * 0.0254, 40 * 0.0254};
+    }
+    struct fact *lie = &roof->plane->facts[SLOT_roof_plane_modules];
+    lie->state = FACT_GIVEN;
+    lie->is.objects = modules;
+    lie->count = 2;
+    roof->plane->facts[SLOT_roof_plane_rails].state = FACT_NONE;
+}
+
+static bool spread_array(struct trial *trial, const struct roof *roof, const char *pressure)
+{
+    return trial_run(trial, roof->framing, "under_array", "roof_load", "0 psf", "array_load",
+                     pressure, "load_duration", "snow", NULL);
+}
+
+/* Each module has one attachment in its middle: it carries the whole module. */
+static void test_array_load(struct trial *trial)
+{
+    struct roof roof;
+    struct object *modules[2];
+    make_roof(&roof, trial);
+    lay_modules(&roof, modules);
+    struct object *items[2] = {add_attachment(&roof, "a", 42, 60),
+                               add_attachment(&roof, "b", 102, 60)};
+    link_attachments(&roof, items, 2);
+    CHECK(spread_array(trial, &roof, "30 psf"), "the array's load by area runs");
+    double load = 30 * 60 * 40 / 144.0;
+    CHECK_NEAR(trial_number(trial, "stress"), load * 60 * 84 / 144 / 7.5625, 1e-6,
+               "one module on one member: Pab/L");
+    link_attachments(&roof, items, 1);
+    CHECK(!spread_array(trial, &roof, "30 psf") && trial_stopped(trial, STOP_BEYOND, "right"),
+          "a module that nothing carries is named");
+    CHECK(!trial_run(trial, roof.framing, "under_array", "roof_load", "0 psf", "load_duration",
+                     "snow", NULL) &&
+              trial_stopped(trial, STOP_WRONG, "either attachment_load or array_load"),
+          "one of the two loads is needed");
+    forget(roof.plane, SLOT_roof_plane_rails);
+    CHECK(!spread_array(trial, &roof, "30 psf") &&
+              trial_misses(trial, roof.plane, SLOT_roof_plane_rails),
+          "whether there are rails is asked for");
+}
+
+/* Bending grows with the load of an attachment (0 … 500 lbf) and with each further attachment
+ * (0 … 20 of them, anywhere on the plane); the roof's own load 0 … 60 psf. */
+static void test_array_monotony(struct trial *trial)
+{
+    unsigned long long state = 99;
+    for (int i = 0; i < 60; i++) {
+        struct roof roof;
+        struct object *items[20];
+        char roof_load[40], load[40];
+        double last = 0, force = trial_random(&state, 0, 500);
+        make_roof(&roof, trial);
+        snprintf(roof_load, sizeof roof_load, "%.9g psf", trial_random(&state, 0, 60));
+        for (size_t count = 0; count <= 20; count++) {
+            if (count > 0)
+                items[count - 1] = add_attachment(&roof, "x", trial_random(&state, 0, 350),
+                                                  trial_random(&state, 0, 157));
+            link_attachments(&roof, items, count);
+            snprintf(load, sizeof load, "%.9g lbf", force);
+            CHECK(trial_run(trial, roof.framing, "under_array", "roof_load", roof_load,
+                            "attachment_load", load, "load_duration", "snow", NULL) &&
+                      trial_number(trial, "stress") >= last,
+                  "one more attachment never bends the worst member less");
+            last = trial_number(trial, "stress");
+        }
+        snprintf(load, sizeof load, "%.9g lbf", force * 1.1);
+        trial_run(trial, roof.framing, "under_array", "roof_load", roof_load, "attachment_load",
+                  load, "load_duration", "snow", NULL);
+        CHECK(trial_number(trial, "stress") >= last, "more load never bends it less");
+    }
+}
+
+/* What rule writers and the desk read of each calculator is there. */
+static void test_rows(void)
+{
+    const struct calculator *const lists[] = {fastener_calculators, framing_calculators};
+    size_t count = 0;
+    for (size_t i = 0; i < 2; i++)
+        for (const struct calculator *one = lists[i]; one->name != NULL; one++) {
+            CHECK(calculator_find(one->about_kind, one->name) == one, one->name);
+            CHECK(one->input_count <= CALCULATOR_INPUTS && one->result_count >= 1 &&
+                      one->result_count <= CALCULATOR_RESULTS && one->source[0] != '\0' &&
+                      one->sentence[0] != '\0',
+                  one->name);
+            count++;
+        }
+    CHECK(count == 27, "all calculators of connections and framing");
+}
+
 int main(void)
 {
     struct trial trial;
@@ -381,6 +488,9 @@ int main(void)
     test_off_member(&trial);
     test_framing(&trial);
     test_under_array(&trial);
+    test_array_load(&trial);
+    test_array_monotony(&trial);
+    test_rows();
     trial_close(&trial);
     return checks_end();
 }
