@@ -12,7 +12,8 @@ static const struct calculator *const lists[] = {
     framing_calculators, load_calculators,      layout_calculators};
 
 /* Runs through the lists: those of one kind of calculator after the other. */
-static const struct calculator *find_nth(bool is_method, size_t *at) {
+static const struct calculator *find_nth(bool is_method, size_t *at)
+{
     for (size_t i = 0; i < sizeof lists / sizeof lists[0]; i++)
         for (const struct calculator *one = lists[i]; one->name != NULL; one++)
             if ((one->about_kind != KIND_NONE) == is_method && (*at)-- == 0)
@@ -20,12 +21,14 @@ static const struct calculator *find_nth(bool is_method, size_t *at) {
     return NULL;
 }
 
-const struct calculator *calculator_at(size_t at) {
+const struct calculator *calculator_at(size_t at)
+{
     const struct calculator *one = find_nth(false, &at);
     return one != NULL ? one : find_nth(true, &at);
 }
 
-const struct calculator *calculator_find(enum kind_id about_kind, const char *name) {
+const struct calculator *calculator_find(enum kind_id about_kind, const char *name)
+{
     for (size_t i = 0; i < sizeof lists / sizeof lists[0]; i++)
         for (const struct calculator *one = lists[i]; one->name != NULL; one++)
             if (one->about_kind == about_kind && strcmp(one->name, name) == 0)
@@ -33,7 +36,8 @@ const struct calculator *calculator_find(enum kind_id about_kind, const char *na
     return NULL;
 }
 
-static const char *type_name(const struct parameter *parameter) {
+static const char *type_name(const struct parameter *parameter)
+{
     switch (parameter->type) {
     case AMOUNT_QUANTITY:
         return measure_name(parameter->measure);
@@ -48,7 +52,8 @@ static const char *type_name(const struct parameter *parameter) {
     }
 }
 
-static bool is_word_allowed(const struct parameter *parameter, const char *word) {
+static bool is_word_allowed(const struct parameter *parameter, const char *word)
+{
     for (size_t i = 0; parameter->words != NULL && parameter->words[i] != NULL; i++)
         if (strcmp(parameter->words[i], word) == 0)
             return true;
@@ -56,7 +61,8 @@ static bool is_word_allowed(const struct parameter *parameter, const char *word)
 }
 
 static bool refuse_word(const struct parameter *parameter, const char *word,
-                        struct working *working) {
+                        struct working *working)
+{
     char choices[400] = "";
     size_t length = 0;
     for (size_t i = 0; parameter->words[i] != NULL && length < sizeof choices; i++)
@@ -66,7 +72,8 @@ static bool refuse_word(const struct parameter *parameter, const char *word,
                          parameter->name, choices);
 }
 
-static bool check_range(const struct parameter *parameter, double number, struct working *working) {
+static bool check_range(const struct parameter *parameter, double number, struct working *working)
+{
     /* What equals a bound within the house's tolerance is inside. */
     bool is_inside = isfinite(number) && number_compare(number, parameter->low) >= 0 &&
                      number_compare(number, parameter->high) <= 0;
@@ -78,7 +85,8 @@ static bool check_range(const struct parameter *parameter, double number, struct
 }
 
 static bool check_input(const struct parameter *parameter, const struct amount *input,
-                        struct working *working) {
+                        struct working *working)
+{
     if (input->type == AMOUNT_NONE)
         return parameter->is_optional ||
                working_wrong(working, parameter->name, "%s is not given; it is a %s: %s",
@@ -104,7 +112,8 @@ static bool check_input(const struct parameter *parameter, const struct amount *
 
 /* "ampacity(size 10 AWG, ambient 52 °C)" */
 static void note_call(const struct calculator *calculator, const struct object *about,
-                      const struct amount *inputs, struct working *working) {
+                      const struct amount *inputs, struct working *working)
+{
     char line[600];
     size_t length = (size_t)snprintf(
         line, sizeof line, "%s%s%s%s", calculator->name, about != NULL ? " of " : "",
@@ -123,7 +132,8 @@ static void note_call(const struct calculator *calculator, const struct object *
 }
 
 static void note_results(const struct calculator *calculator, const struct amount *results,
-                         struct working *working) {
+                         struct working *working)
+{
     for (size_t i = 0; i < calculator->result_count; i++) {
         char text[128];
         const struct parameter *parameter = &calculator->results[i];
@@ -136,7 +146,8 @@ static void note_results(const struct calculator *calculator, const struct amoun
 
 bool calculator_run(const struct calculator *calculator, struct amount *results,
                     const struct object *about, const struct amount *inputs,
-                    struct working *working) {
+                    struct working *working)
+{
     for (size_t i = 0; i < CALCULATOR_RESULTS; i++)
         results[i] = (struct amount){.type = AMOUNT_NONE};
     for (size_t i = 0; i < calculator->input_count; i++)
