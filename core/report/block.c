@@ -2,17 +2,7 @@
 
 #include <string.h>
 
-#include "shown.h"
-
-enum { LABEL_AT = 3, TEXT_AT = 13 };
-
-/* What a block is written with. */
-struct block {
-    struct page *page;
-    const struct finding *finding;
-    const struct report *report;
-    struct arena *arena;
-};
+#include "assumed.h"
 
 const char *place_text(struct place place, struct arena *arena)
 {
@@ -28,8 +18,7 @@ const char *about_text(const struct finding *finding, struct arena *arena)
                : arena_format(arena, "%s %s", finding->about_kind, finding->about_name);
 }
 
-/* A labelled paragraph; a text of NULL is one that memory was short for. */
-static bool tell(const struct block *block, const char *label, const char *text)
+bool block_tell(const struct block *block, const char *label, const char *text)
 {
     if (text == NULL)
         return false;
@@ -91,8 +80,9 @@ static bool tell_where(const struct block *block)
     const char *place = place_text(finding->place, block->arena);
     const char *about = about_text(finding, block->arena);
     return place != NULL && about != NULL &&
-           tell(block, "where",
-                arena_format(block->arena, "%s%s%s", about, place[0] != '\0' ? ", " : "", place));
+           block_tell(
+               block, "where",
+               arena_format(block->arena, "%s%s%s", about, place[0] != '\0' ? ", " : "", place));
 }
 
 static const char *option_word(enum outcome outcome)
@@ -119,7 +109,7 @@ static bool tell_options(const struct block *block, const struct test *group)
             return false;
         const char *text = arena_format(block->arena, "\"%s\": %s. %s.", option->name,
                                         option_word(option->outcome), says);
-        if (!tell(block, i == 0 ? "ways" : "", text))
+        if (!block_tell(block, i == 0 ? "ways" : "", text))
             return false;
     }
     return true;
@@ -137,8 +127,9 @@ static bool tell_tests(const struct block *block)
                 return false;
         } else if (test != deciding && test->relation != RELATION_MISSING) {
             const char *sentence = test_sentence(test, block->arena);
-            if (sentence == NULL || !tell(block, test->outcome == OUTCOME_PASS ? "holds" : "also",
-                                          arena_format(block->arena, "%s.", sentence)))
+            if (sentence == NULL ||
+                !block_tell(block, test->outcome == OUTCOME_PASS ? "holds" : "also",
+                            arena_format(block->arena, "%s.", sentence)))
                 return false;
         }
     }
@@ -150,11 +141,12 @@ static bool tell_missing_one(const struct block *block, const struct missing *mi
     const char *place = place_text(missing->place, block->arena);
     if (place == NULL)
         return false;
-    if (!tell(block, "to give",
-              arena_format(block->arena, "%s%s%s", missing->fact, place[0] ? ", at " : "", place)))
+    if (!block_tell(
+            block, "to give",
+            arena_format(block->arena, "%s%s%s", missing->fact, place[0] ? ", at " : "", place)))
         return false;
     return missing->example == NULL ||
-           tell(block, "", arena_format(block->arena, "for example: %s", missing->example));
+           block_tell(block, "", arena_format(block->arena, "for example: %s", missing->example));
 }
 
 /* Every missing fact with its place, those inside the ways of a group too. */
@@ -172,81 +164,17 @@ static bool tell_missing(const struct block *block, const struct test *tests, si
     return true;
 }
 
-static const char *acts_text(const struct rule *rule, struct arena *arena)
-{
-    const char *text = "";
-    for (size_t i = 0; i < rule->act_count && text != NULL; i++) {
-        const struct act *act = &rule->acts[i];
-        char from[16] = "";
-        if (act->from.year != 0)
-            date_write(from, sizeof from, act->from);
-        text = arena_format(arena, "%s; %s %s it%s%s%s%s%s", text, act->book->name, act->verb,
-                            from[0] ? " from " : "", from, act->cite ? " (" : "",
-                            act->cite ? act->cite : "", act->cite ? ")" : "");
-    }
-    return text;
-}
-
-/* Citation, and who made it hold. */
-static bool tell_rule(const struct block *block)
-{
-    const struct rule *rule = block->finding->rule;
-    if (rule->book == NULL) /* one of the program's own */
-        return tell(block, "rule", rule->id);
-    const char *acts = acts_text(rule, block->arena);
-    if (acts == NULL)
-        return false;
-    return tell(block, "rule",
-                arena_format(block->arena, "%s %s%s%s (%s)%s", block->finding->cite,
-                             rule->book->name, rule->edition != NULL ? " " : "",
-                             rule->edition != NULL ? rule->edition : "", rule->id, acts));
-}
-
-static const char *value_text(const struct value *value, const struct design *design,
-                              struct arena *arena)
-{
-    char is[128], from[16] = "";
-    const char *place;
-    if (value->state != VALUE_IN_FORCE || value->entry == NULL)
-        return arena_format(arena, "%s: no number is in force on that day", value->name);
-    amount_write(is, sizeof is, value_shown(value, design), NULL, 6);
-    if (value->entry->from.year != 0)
-        date_write(from, sizeof from, value->entry->from);
-    place = place_text(value->entry->place, arena);
-    if (place == NULL)
-        return NULL;
-    return arena_format(arena, "%s = %s, set by %s%s%s%s%s%s%s, %s", value->name, is,
-                        value->book->name, value->edition != NULL ? " " : "",
-                        value->edition != NULL ? value->edition : "", from[0] ? " from " : "", from,
-                        value->entry->cite ? ", " : "",
-                        value->entry->cite ? value->entry->cite : "", place);
-}
-
-static bool tell_values(const struct block *block)
-{
-    for (size_t i = 0; i < block->finding->value_count; i++)
-        if (!tell(block, i == 0 ? "values" : "",
-                  value_text(block->finding->values[i], block->report->design, block->arena)))
-            return false;
-    return true;
-}
-
 static bool tell_assumed(const struct block *block)
 {
-    for (size_t i = 0; i < block->finding->input_count; i++) {
-        const struct input *input = &block->finding->inputs[i];
-        bool is_guess = input->source != NULL && strcmp(input->source, "assumed") == 0;
-        if (!input->is_assumed && !is_guess)
-            continue;
-        if (!tell(block, "assumed",
-                  arena_format(block->arena, "%s is %s%s%s", input->fact,
-                               input->text != NULL ? input->text : "none",
-                               is_guess                     ? ": so the design says it"
-                               : input->assumed_why != NULL ? ": "
-                                                            : "",
-                               is_guess || input->assumed_why == NULL ? "" : input->assumed_why)))
+    struct finding *const one = block->finding;
+    struct assumption *assumptions;
+    size_t count;
+    if (!assumed_collect(&assumptions, &count, &one, 1, block->arena))
+        return false;
+    for (size_t i = 0; i < count; i++)
+        if (!block_tell(block, i == 0 ? "assumed" : "",
+                        assumption_text(&assumptions[i], block->arena)))
             return false;
-    }
     return true;
 }
 
@@ -258,13 +186,13 @@ static bool tell_waiver(const struct block *block)
         return true;
     if (waiver->until.year != 0)
         date_write(until, sizeof until, waiver->until);
-    return tell(block, "waived",
-                arena_format(block->arena, "by %s%s%s%s%s: %s",
-                             waiver->granted_by != NULL ? waiver->granted_by : "the authority",
-                             waiver->permit != NULL ? ", permit " : "",
-                             waiver->permit != NULL ? waiver->permit : "",
-                             until[0] ? ", until " : "", until,
-                             waiver->reason != NULL ? waiver->reason : "no reason given"));
+    return block_tell(
+        block, "waived",
+        arena_format(block->arena, "by %s%s%s%s%s: %s",
+                     waiver->granted_by != NULL ? waiver->granted_by : "the authority",
+                     waiver->permit != NULL ? ", permit " : "",
+                     waiver->permit != NULL ? waiver->permit : "", until[0] ? ", until " : "",
+                     until, waiver->reason != NULL ? waiver->reason : "no reason given"));
 }
 
 static bool tell_working(const struct block *block)
@@ -275,20 +203,21 @@ static bool tell_working(const struct block *block)
     for (size_t i = 0; i < finding->input_count; i++) {
         const struct input *input = &finding->inputs[i];
         const char *place = place_text(input->place, block->arena);
-        if (place == NULL || !tell(block, i == 0 ? "read" : "",
-                                   arena_format(block->arena, "%s is %s%s%s%s%s", input->fact,
-                                                input->text != NULL ? input->text : "not given",
-                                                input->source != NULL ? " by " : "",
-                                                input->source != NULL ? input->source : "",
-                                                place[0] ? ", " : "", place)))
+        if (place == NULL ||
+            !block_tell(block, i == 0 ? "read" : "",
+                        arena_format(block->arena, "%s is %s%s%s%s%s", input->fact,
+                                     input->text != NULL ? input->text : "not given",
+                                     input->source != NULL ? " by " : "",
+                                     input->source != NULL ? input->source : "",
+                                     place[0] ? ", " : "", place)))
             return false;
     }
     for (size_t i = 0; i < finding->line_count; i++) {
         const struct line *line = &finding->working[i];
-        if (!tell(block, i == 0 ? "working" : "",
-                  line->source == NULL
-                      ? line->text
-                      : arena_format(block->arena, "%s   [%s]", line->text, line->source)))
+        if (!block_tell(block, i == 0 ? "working" : "",
+                        line->source == NULL
+                            ? line->text
+                            : arena_format(block->arena, "%s   [%s]", line->text, line->source)))
             return false;
     }
     return true;
@@ -300,7 +229,7 @@ static bool is_actionable(const struct finding *finding)
            finding->outcome == OUTCOME_REVIEW;
 }
 
-bool block_write(struct page *page, const struct finding *finding, size_t number,
+bool block_write(struct page *page, struct finding *finding, size_t number,
                  const struct report *report, struct arena *arena)
 {
     struct block block = {page, finding, report, arena};
@@ -308,28 +237,12 @@ bool block_write(struct page *page, const struct finding *finding, size_t number
         finding->message != NULL ? finding->message : finding_message(finding, arena);
     if (message == NULL || !tell_head(&block, number) || !tell_where(&block))
         return false;
-    if (!tell(&block, "finding", arena_format(arena, "%s.", message)) || !tell_tests(&block))
+    if (!block_tell(&block, "finding", arena_format(arena, "%s.", message)) || !tell_tests(&block))
         return false;
-    if (!tell_missing(&block, finding->tests, finding->test_count) || !tell_rule(&block) ||
-        !tell_values(&block) || !tell_assumed(&block) || !tell_waiver(&block) ||
+    if (!tell_missing(&block, finding->tests, finding->test_count) || !block_tell_rule(&block) ||
+        !block_tell_values(&block) || !tell_assumed(&block) || !tell_waiver(&block) ||
         !tell_working(&block))
         return false;
     return finding->remedy == NULL || finding->outcome != OUTCOME_FAIL || !is_actionable(finding) ||
-           tell(&block, "to do", finding->remedy);
-}
-
-bool block_write_line(struct page *page, const struct finding *finding, struct arena *arena)
-{
-    char margin[40] = "";
-    double share;
-    if (finding->outcome == OUTCOME_PASS &&
-        tests_margin(&share, finding->tests, finding->test_count))
-        margin_write(margin, sizeof margin, share);
-    const char *label = arena_format(arena, "%8s", margin);
-    const char *about = about_text(finding, arena);
-    const char *text = about != NULL ? arena_format(arena, "%s: %s", finding->title, about) : NULL;
-    if (label == NULL || text == NULL)
-        return false;
-    page_paragraph(page, 0, label, STYLE_GOOD, 10, text);
-    return true;
+           block_tell(&block, "to do", finding->remedy);
 }

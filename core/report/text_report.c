@@ -3,6 +3,7 @@
 
 #include <string.h>
 
+#include "assumed.h"
 #include "block.h"
 #include "unread.h"
 
@@ -65,7 +66,7 @@ static bool write_actions(struct page *page, const struct report *report, struct
     size_t number = 0;
     for (enum group group = FAILING_SHALL; group < REST; group++)
         for (size_t i = 0; i < report->findings->count; i++) {
-            const struct finding *finding = report->findings->items[i];
+            struct finding *finding = report->findings->items[i];
             if (group_of(finding) != group)
                 continue;
             if (number == 0)
@@ -76,58 +77,88 @@ static bool write_actions(struct page *page, const struct report *report, struct
     return true;
 }
 
+/* Margin in front, so that the tight ones are seen at once. */
+static bool write_line(struct page *page, const struct finding *finding, const char *about,
+                       struct arena *arena)
+{
+    char margin[40] = "";
+    double share;
+    if (finding->outcome == OUTCOME_PASS &&
+        tests_margin(&share, finding->tests, finding->test_count))
+        margin_write(margin, sizeof margin, share);
+    const char *label = arena_format(arena, "%8s", margin);
+    const char *text = arena_format(arena, "%s: %s", finding->title, about);
+    if (label == NULL || text == NULL)
+        return false;
+    page_paragraph(page, 0, label, STYLE_GOOD, 10, text);
+    return true;
+}
+
+/* All things that one rule says the same of, from `at` on: "label a, b, c". Moves `at` behind. */
+static const char *gather(size_t *at, const struct findings *findings, enum outcome outcome,
+                          struct arena *arena)
+{
+    const struct finding *first = findings->items[*at];
+    const char *text = about_text(first, arena);
+    for (++*at; *at < findings->count && text != NULL; ++*at) {
+        const struct finding *next = findings->items[*at];
+        if (next->rule != first->rule)
+            break;
+        if (next->outcome == outcome)
+            text = arena_format(arena, "%s, %s", text, next->about_name);
+    }
+    return text;
+}
+
+/* One line for a finding; what a rule does not apply to shares one. */
+static bool write_brief(struct page *page, size_t *at, const struct findings *findings,
+                        enum outcome outcome, struct arena *arena)
+{
+    const struct finding *finding = findings->items[*at];
+    const char *about = outcome == OUTCOME_NOT_APPLICABLE
+                            ? gather(at, findings, outcome, arena)
+                            : about_text(findings->items[(*at)++], arena);
+    return about != NULL && write_line(page, finding, about, arena);
+}
+
 static bool write_outcome(struct page *page, const struct report *report, enum outcome outcome,
                           const char *heading, struct arena *arena)
 {
     size_t number = 0;
-    for (size_t i = 0; i < report->findings->count; i++) {
-        const struct finding *finding = report->findings->items[i];
-        if (finding->outcome != outcome)
+    for (size_t i = 0; i < report->findings->count;) {
+        struct finding *finding = report->findings->items[i];
+        bool is_told = true;
+        if (finding->outcome != outcome) {
+            i++;
             continue;
+        }
         if (number++ == 0)
             page_heading(page, STYLE_STRONG, heading);
-        bool is_told = report->with_working ? block_write(page, finding, number, report, arena)
-                                            : block_write_line(page, finding, arena);
+        if (report->with_working && outcome != OUTCOME_NOT_APPLICABLE) {
+            is_told = block_write(page, finding, number, report, arena);
+            i++;
+        } else
+            is_told = write_brief(page, &i, report->findings, outcome, arena);
         if (!is_told)
             return false;
     }
     return true;
 }
 
-/* Has an earlier input told the same assumption? */
-static bool is_told_before(const struct findings *findings, size_t finding, size_t input)
-{
-    const char *fact = findings->items[finding]->inputs[input].fact;
-    for (size_t i = 0; i <= finding; i++)
-        for (size_t k = 0; k < findings->items[i]->input_count; k++) {
-            const struct input *other = &findings->items[i]->inputs[k];
-            if (i == finding && k == input)
-                return false;
-            if (other->is_assumed && strcmp(other->fact, fact) == 0)
-                return true;
-        }
-    return false;
-}
-
 static bool write_assumed(struct page *page, const struct findings *findings, struct arena *arena)
 {
-    bool any = false;
-    for (size_t i = 0; i < findings->count; i++)
-        for (size_t k = 0; k < findings->items[i]->input_count; k++) {
-            const struct input *input = &findings->items[i]->inputs[k];
-            if (!input->is_assumed || is_told_before(findings, i, k))
-                continue;
-            if (!any)
-                page_heading(page, STYLE_STRONG, "Assumed, because the design does not say");
-            any = true;
-            const char *line = arena_format(arena, "%s is %s%s%s", input->fact,
-                                            input->text != NULL ? input->text : "none",
-                                            input->assumed_why != NULL ? ": " : "",
-                                            input->assumed_why != NULL ? input->assumed_why : "");
-            if (line == NULL)
-                return false;
-            page_paragraph(page, 2, "-", STYLE_PLAIN, 4, line);
-        }
+    struct assumption *assumptions;
+    size_t count;
+    if (!assumed_collect(&assumptions, &count, findings->items, findings->count, arena))
+        return false;
+    if (count > 0)
+        page_heading(page, STYLE_STRONG, "Assumed, not told");
+    for (size_t i = 0; i < count; i++) {
+        const char *line = assumption_text(&assumptions[i], arena);
+        if (line == NULL)
+            return false;
+        page_paragraph(page, 2, "-", STYLE_PLAIN, 4, line);
+    }
     return true;
 }
 

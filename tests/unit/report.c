@@ -138,7 +138,7 @@ struct scene {
     struct waiver waiver;
     struct test far[1], near[1], group[1], open[1], pass[1], waived[1];
     struct option options[2];
-    struct input inputs[2];
+    struct input inputs[3];
     struct line working[1];
     struct rule rules[1];
 };
@@ -203,8 +203,10 @@ static void set_scene(struct scene *scene, struct arena *arena)
                                       .text = "none",
                                       .is_assumed = true,
                                       .assumed_why = "it serves ordinary loads"};
+    scene->inputs[2] = scene->inputs[1];
+    scene->inputs[2].fact = "breaker spare: serves";
     fail->inputs = scene->inputs;
-    fail->input_count = 2;
+    fail->input_count = 3;
     scene->working[0] = (struct line){"125 % of 32 A = 40 A", "Code 5-1"};
     fail->working = scene->working;
     fail->line_count = 1;
@@ -304,7 +306,8 @@ static void test_text(const struct scene *scene)
         "busbar main, house.yaml:16",
         "at most 150 A is",
         "\"sum of sources\": no.",
-        "breaker pv: serves is none: it serves ordinary",
+        "breaker pv and 1 more: serves is none: it serves",
+        "  - breaker pv and 1 more: serves is none: it serves ordinary loads\n",
         "Code 5-2 pell-harbor (pell-harbor/bus)",
         "Use a larger bus.",
         "for example: rating: 125 A",
