@@ -4,7 +4,7 @@
 #include <string.h>
 
 /* "busbar main: rating" */
-static const char *name_of_read(struct judge *judge, const struct fact_read *read)
+const char *room_name_of_read(struct judge *judge, const struct fact_read *read)
 {
     const struct fact_row *row = object_row(read->object, read->slot);
     if (read->object->kind->count == ROOT)
@@ -40,6 +40,9 @@ static const char *text_of_read(struct judge *judge, const struct fact_read *rea
             text = arena_format(judge->page, "%s%s%s", text, i ? ", " : "", fact->is.words[i]);
         return text;
     }
+    if (row->type == TYPE_POINT || row->type == TYPE_POINTS)
+        return row->type == TYPE_POINT ? "a point"
+                                       : arena_format(judge->page, "%zu points", fact->count);
     if (row->type == TYPE_REFERENCES)
         return arena_format(judge->page, "%zu named", fact->count);
     amount_write(amount, sizeof amount, object_amount(read->object, read->slot), NULL, 12);
@@ -58,7 +61,7 @@ static bool keep_read(struct judge *judge, const struct fact_read *read)
         return false;
     finding->inputs = inputs;
     struct input *input = &inputs[finding->input_count++];
-    input->fact = name_of_read(judge, read);
+    input->fact = room_name_of_read(judge, read);
     input->is = object_amount(read->object, read->slot);
     input->text = text_of_read(judge, read);
     input->source = fact->source;

@@ -118,11 +118,8 @@ struct missing room_missing_fact(struct judge *judge, const struct object *objec
     const struct fact_row *row = object_row(object, slot);
     char example[200];
     fact_write_example(example, sizeof example, row);
-    bool is_whole = object->kind->count == ROOT;
-    struct missing missing = {.fact = is_whole ? arena_format(judge->page, "%s", row->name)
-                                               : arena_format(judge->page, "%s %s: %s",
-                                                              object->kind->name, object->path,
-                                                              row->name),
+    struct fact_read read = {object, slot};
+    struct missing missing = {.fact = room_name_of_read(judge, &read),
                               .example = arena_copy(judge->page, example, strlen(example)),
                               .place = object_fact(object, slot)->place};
     return missing;

@@ -149,6 +149,8 @@ struct missing room_missing_fact(struct judge *judge, const struct object *objec
 /* keep.c */
 /* Copies the working into the finding before the next one begins. False: no memory. */
 bool room_keep_working(struct judge *judge);
+/* "busbar main: rating", "service: rating", or of the design itself "title". NULL: no memory. */
+const char *room_name_of_read(struct judge *judge, const struct fact_read *read);
 
 /* rule_file.c */
 struct rule_text {

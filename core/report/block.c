@@ -87,10 +87,16 @@ static bool tell_where(const struct block *block)
 
 static const char *option_word(enum outcome outcome)
 {
-    static const char *const words[] = {
-        [OUTCOME_FAIL] = "no",  [OUTCOME_OPEN] = "open",      [OUTCOME_REVIEW] = "a person",
-        [OUTCOME_PASS] = "yes", [OUTCOME_INFORMATIONAL] = "", [OUTCOME_NOT_APPLICABLE] = ""};
-    return words[outcome];
+    switch (outcome) {
+    case OUTCOME_FAIL:
+        return "not met";
+    case OUTCOME_PASS:
+        return "met";
+    case OUTCOME_REVIEW:
+        return "for a person";
+    default:
+        return "open";
+    }
 }
 
 /* Each way of a group with each of its comparisons. */
@@ -98,16 +104,15 @@ static bool tell_options(const struct block *block, const struct test *group)
 {
     for (size_t i = 0; i < group->option_count; i++) {
         const struct option *option = &group->options[i];
-        const char *says = "nothing was compared";
+        const char *says = option->test_count > 0 ? "" : "nothing was compared";
         for (size_t k = 0; k < option->test_count && says != NULL; k++) {
             const char *one = test_sentence(&option->tests[k], block->arena);
             says = one == NULL ? NULL
-                   : k == 0    ? one
-                               : arena_format(block->arena, "%s. %s", says, one);
+                               : arena_format(block->arena, "%s%s%s", says, k > 0 ? "; " : "", one);
         }
         if (says == NULL)
             return false;
-        const char *text = arena_format(block->arena, "\"%s\": %s. %s.", option->name,
+        const char *text = arena_format(block->arena, "\"%s\" (%s): %s.", option->name,
                                         option_word(option->outcome), says);
         if (!block_tell(block, i == 0 ? "ways" : "", text))
             return false;
@@ -149,16 +154,19 @@ static bool tell_missing_one(const struct block *block, const struct missing *mi
            block_tell(block, "", arena_format(block->arena, "for example: %s", missing->example));
 }
 
-/* Every missing fact with its place, those inside the ways of a group too. */
-static bool tell_missing(const struct block *block, const struct test *tests, size_t count)
+/* Every missing fact once with its place, those inside the ways of a group too. */
+static bool tell_missing(const struct block *block, const struct test *tests, size_t count,
+                         struct index *told)
 {
     for (size_t i = 0; i < count; i++) {
-        if (tests[i].outcome != OUTCOME_OPEN)
+        struct test test = tests[i];
+        if (test.outcome != OUTCOME_OPEN)
             continue;
-        if (tests[i].relation == RELATION_MISSING && !tell_missing_one(block, &tests[i].missing))
+        if (test.relation == RELATION_MISSING && index_find(told, test.missing.fact) == NULL &&
+            (!index_add(told, test.missing.fact, told) || !tell_missing_one(block, &test.missing)))
             return false;
-        for (size_t k = 0; k < tests[i].option_count; k++)
-            if (!tell_missing(block, tests[i].options[k].tests, tests[i].options[k].test_count))
+        for (size_t k = 0; k < test.option_count; k++)
+            if (!tell_missing(block, test.options[k].tests, test.options[k].test_count, told))
                 return false;
     }
     return true;
@@ -239,9 +247,10 @@ bool block_write(struct page *page, struct finding *finding, size_t number,
         return false;
     if (!block_tell(&block, "finding", arena_format(arena, "%s.", message)) || !tell_tests(&block))
         return false;
-    if (!tell_missing(&block, finding->tests, finding->test_count) || !block_tell_rule(&block) ||
-        !block_tell_values(&block) || !tell_assumed(&block) || !tell_waiver(&block) ||
-        !tell_working(&block))
+    struct index told = {.arena = arena};
+    if (!tell_missing(&block, finding->tests, finding->test_count, &told) ||
+        !block_tell_rule(&block) || !block_tell_values(&block) || !tell_assumed(&block) ||
+        !tell_waiver(&block) || !tell_working(&block))
         return false;
     return finding->remedy == NULL || finding->outcome != OUTCOME_FAIL || !is_actionable(finding) ||
            block_tell(&block, "to do", finding->remedy);

@@ -305,7 +305,7 @@ static void test_text(const struct scene *scene)
         "1  Fails: The busbar",
         "busbar main, house.yaml:16",
         "at most 150 A is",
-        "\"sum of sources\": no.",
+        "\"sum of sources\" (not met): Current is 165 A",
         "breaker pv and 1 more: serves is none: it serves",
         "  - breaker pv and 1 more: serves is none: it serves ordinary loads\n",
         "Code 5-2 pell-harbor (pell-harbor/bus)",
