@@ -95,7 +95,7 @@ static bool refuse_value(struct desk *desk, const struct parameter *parameter, c
 {
     char kind[900];
     write_kind(kind, sizeof kind, parameter);
-    desk_refuse(desk, "input-bad", NULL, "%s: %s; it is a %s", parameter->name, why, kind);
+    desk_refuse(desk, "input-bad", NULL, "%s: %s; it takes %s", parameter->name, why, kind);
     return false;
 }
 

@@ -1,0 +1,155 @@
+/* The public interface: warm or cold, in any order and on two threads a design gets the same
+ * report. */
+#include <locale.h>
+#include <pthread.h>
+#include "check.h"
+#include "plumbrule/plumbrule.h"
+
+#define SAMPLES TESTS_DIR "/../samples/quill-hollow/"
+
+static const char *const books[] = {"marrow-bay", NULL};
+static const struct plumbrule_options options = {
+    .books = books, .on = "2026-08-03", .format = "json"};
+
+static const char *const designs[] = {SAMPLES "failing.yaml", SAMPLES "standing.yaml",
+                                      SAMPLES "unfinished.yaml"};
+enum { DESIGNS = sizeof designs / sizeof designs[0] };
+
+/* The report of a design by a desk of its own; yours to free. */
+static char *report_alone(const char *design, enum plumbrule_end *end)
+{
+    struct plumbrule *plumbrule;
+    const char *report;
+    size_t length;
+    if (!plumbrule_open(&plumbrule))
+        return NULL;
+    *end = plumbrule_check(&report, &length, plumbrule, design, &options);
+    char *copy = malloc(length + 1);
+    if (copy != NULL)
+        memcpy(copy, report, length + 1);
+    plumbrule_close(plumbrule);
+    return copy;
+}
+
+struct round {
+    char *const *alone;
+    size_t differing, done;
+    bool backwards;
+};
+
+/* All designs three times over at one warm desk. */
+static void *run_round(void *context)
+{
+    struct round *round = context;
+    struct plumbrule *plumbrule;
+    if (!plumbrule_open(&plumbrule))
+        return NULL;
+    for (size_t i = 0; i < 3 * DESIGNS; i++) {
+        size_t at = round->backwards ? DESIGNS - 1 - i % DESIGNS : i % DESIGNS;
+        const char *report;
+        size_t length;
+        plumbrule_check(&report, &length, plumbrule, designs[at], &options);
+        round->differing += strcmp(report, round->alone[at]) != 0;
+        round->done++;
+    }
+    plumbrule_close(plumbrule);
+    return NULL;
+}
+
+static void test_order(char *const *alone)
+{
+    struct round forwards = {.alone = alone}, backwards = {.alone = alone, .backwards = true};
+    run_round(&forwards);
+    run_round(&backwards);
+    CHECK(forwards.done == 3 * DESIGNS && forwards.differing == 0,
+          "a warm desk says the same as a fresh one");
+    CHECK(backwards.done == 3 * DESIGNS && backwards.differing == 0, "in the other order too");
+}
+
+static void test_threads(char *const *alone)
+{
+    struct round rounds[2] = {{.alone = alone}, {.alone = alone, .backwards = true}};
+    pthread_t threads[2];
+    size_t started = 0;
+    for (; started < 2; started++)
+        if (pthread_create(&threads[started], NULL, run_round, &rounds[started]) != 0)
+            break;
+    for (size_t i = 0; i < started; i++)
+        pthread_join(threads[i], NULL);
+    CHECK(started == 2, "there are two threads");
+    for (size_t i = 0; i < 2; i++)
+        CHECK(rounds[i].done == 3 * DESIGNS && rounds[i].differing == 0,
+              "two threads do not hear of each other");
+}
+
+/* A host whose locale writes a comma for a point. */
+static void test_locale(char *const *alone)
+{
+    static const char *const locales[] = {"de_DE.UTF-8", "fr_FR.UTF-8", "de_DE.utf8",
+                                          "nl_NL.UTF-8"};
+    const char *set = NULL;
+    for (size_t i = 0; i < sizeof locales / sizeof locales[0] && set == NULL; i++)
+        set = setlocale(LC_ALL, locales[i]);
+    if (set == NULL) {
+        fprintf(stderr, "skipped: no locale here writes a comma for a point\n");
+        return;
+    }
+    struct round round = {.alone = alone};
+    run_round(&round);
+    CHECK(round.done == 3 * DESIGNS && round.differing == 0, "the host's locale changes nothing");
+    setlocale(LC_ALL, "C");
+}
+
+static void test_mistakes(void)
+{
+    struct plumbrule *plumbrule;
+    struct plumbrule_options wrong = options;
+    const char *report;
+    size_t length;
+    if (!CHECK(plumbrule_open(&plumbrule), "a desk opens"))
+        return;
+    CHECK(plumbrule_check(&report, &length, plumbrule, SAMPLES "gone.yaml", &wrong) ==
+              PLUMBRULE_UNREAD,
+          "a design that is not there");
+    CHECK(strlen(report) == length && length > 0, "has a report");
+    wrong.on = "2026-02-30";
+    CHECK(plumbrule_check(&report, &length, plumbrule, designs[1], &wrong) == PLUMBRULE_COMMAND,
+          "no day of the calendar");
+    wrong = options;
+    wrong.books = NULL;
+    CHECK(plumbrule_check(&report, &length, plumbrule, designs[1], &wrong) == PLUMBRULE_COMMAND,
+          "no book");
+    wrong = options;
+    wrong.format = "xml";
+    CHECK(plumbrule_check(&report, &length, plumbrule, designs[1], &wrong) == PLUMBRULE_COMMAND,
+          "no such format");
+    CHECK(length == 0, "has no report");
+    wrong = options;
+    wrong.on = NULL;
+    CHECK(plumbrule_check(&report, &length, plumbrule, designs[1], &wrong) != PLUMBRULE_UNREAD,
+          "without a day the design's own holds");
+    plumbrule_close(plumbrule);
+    plumbrule_close(NULL);
+}
+
+int main(void)
+{
+    static const enum plumbrule_end ends[DESIGNS] = {PLUMBRULE_FAILS, PLUMBRULE_STANDS,
+                                                     PLUMBRULE_OPEN};
+    char *alone[DESIGNS];
+    for (size_t i = 0; i < DESIGNS; i++) {
+        enum plumbrule_end end = PLUMBRULE_NO_MEMORY;
+        alone[i] = report_alone(designs[i], &end);
+        if (!CHECK(alone[i] != NULL, "a design is checked"))
+            return checks_end();
+        CHECK(end == ends[i], "and ends as its name says");
+    }
+    CHECK(strcmp(alone[0], alone[1]) != 0, "different designs have different reports");
+    test_order(alone);
+    test_threads(alone);
+    test_locale(alone);
+    test_mistakes();
+    for (size_t i = 0; i < DESIGNS; i++)
+        free(alone[i]);
+    return checks_end();
+}
