@@ -3,6 +3,23 @@
 #include <math.h>
 #include <string.h>
 
+/* Do all corners lie on one line? */
+static bool is_line(const struct point *points, size_t count)
+{
+    size_t far = 0;
+    for (size_t i = 1; i < count; i++)
+        if (flat_length(points[0], points[i]) > flat_length(points[0], points[far]))
+            far = i;
+    struct shape line = {(struct point[]){points[0], points[far]}, 2, false};
+    for (size_t i = 1; i < count; i++) {
+        struct shape corner = {&points[i], 1, false};
+        struct point nearest[2];
+        if (flat_distance(&corner, &line, nearest) > LAYOUT_SLACK)
+            return false;
+    }
+    return true;
+}
+
 bool layout_outline_fault(const char **fault, struct layout_geos *geos, const struct point *points,
                           size_t count)
 {
@@ -15,7 +32,7 @@ bool layout_outline_fault(const char **fault, struct layout_geos *geos, const st
     }
     if (!layout_geos_is_simple(&is_simple, geos, &outline))
         return false;
-    if (fabs(flat_area(points, count)) < LAYOUT_SLACK * LAYOUT_SLACK)
+    if (is_line(points, count))
         *fault = "the outline encloses no area";
     else if (!is_simple)
         *fault = "the outline crosses or touches itself";

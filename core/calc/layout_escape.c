@@ -51,13 +51,10 @@ bool layout_run_clear_below(struct amount *results, const struct object *about,
                             const struct amount *inputs, struct working *working)
 {
     struct opening opening;
-    struct shape *things;
-    size_t count, in_way = 0;
+    size_t in_way = 0;
     if (!open_opening(&opening, about, working))
         return false;
     const struct layout_plane *plane = opening.plane;
-    if (!layout_things_of(&things, &count, plane, working->arena))
-        return working_short(working);
     double middle = (opening.left + opening.right) / 2;
     double half = fmax(inputs[0].quantity.value, opening.right - opening.left) / 2 - LAYOUT_SLACK;
     for (size_t i = 0; i < plane->module_count; i++) {
@@ -104,7 +101,7 @@ bool layout_run_clear_width_below(struct amount *results, const struct object *a
     if (!open_opening(&opening, about, working))
         return false;
     const struct layout_plane *plane = opening.plane;
-    if (!layout_things_of(&things, &count, plane, working->arena))
+    if (!layout_things_of(&things, &count, plane, working->layout->geos, working->arena))
         return working_short(working);
     struct strip strip = {{-INFINITY, INFINITY}, false};
     for (size_t i = 0; i < count; i++)

@@ -106,6 +106,60 @@ bool layout_geos_union_area(double *area, struct layout_geos *geos, const struct
     return is_good;
 }
 
+/* Corners of a polygon's outer ring. False: no memory. */
+static bool take_ring(struct shape *out, struct layout_geos *geos, const GEOSGeometry *polygon,
+                      struct arena *arena)
+{
+    const GEOSGeometry *ring = GEOSGetExteriorRing_r(geos->context, polygon);
+    const GEOSCoordSequence *sequence =
+        ring != NULL ? GEOSGeom_getCoordSeq_r(geos->context, ring) : NULL;
+    unsigned count = 0;
+    if (sequence == NULL || !GEOSCoordSeq_getSize_r(geos->context, sequence, &count) || count < 4)
+        return false;
+    struct point *corners = arena_take(arena, count * sizeof *corners);
+    if (corners == NULL)
+        return false;
+    for (unsigned i = 0; i + 1 < count; i++) /* the last is the first */
+        if (!GEOSCoordSeq_getXY_r(geos->context, sequence, i, &corners[i].x, &corners[i].y))
+            return false;
+    *out = (struct shape){corners, count - 1, true};
+    return true;
+}
+
+static bool take_polygons(struct shape **parts, size_t *count, struct layout_geos *geos,
+                          const GEOSGeometry *all, struct arena *arena)
+{
+    int pieces = GEOSGetNumGeometries_r(geos->context, all);
+    *count = 0;
+    *parts = arena_take(arena, (size_t)(pieces > 0 ? pieces : 1) * sizeof **parts);
+    if (pieces < 0 || *parts == NULL)
+        return false;
+    for (int i = 0; i < pieces; i++) {
+        const GEOSGeometry *piece = GEOSGetGeometryN_r(geos->context, all, i);
+        if (piece == NULL)
+            return false;
+        if (GEOSGeomTypeId_r(geos->context, piece) != GEOS_POLYGON ||
+            GEOSisEmpty_r(geos->context, piece) == 1)
+            continue; /* where they only touch */
+        if (!take_ring(&(*parts)[(*count)++], geos, piece, arena))
+            return false;
+    }
+    return true;
+}
+
+bool layout_geos_clip(struct shape **parts, size_t *count, struct layout_geos *geos,
+                      const struct shape *outline, const struct shape *polygon, struct arena *arena)
+{
+    GEOSGeometry *inside = geometry_of(geos, outline), *whole = geometry_of(geos, polygon);
+    GEOSGeometry *cut =
+        inside != NULL && whole != NULL ? GEOSIntersection_r(geos->context, inside, whole) : NULL;
+    bool is_good = cut != NULL && take_polygons(parts, count, geos, cut, arena);
+    drop(geos, cut);
+    drop(geos, whole);
+    drop(geos, inside);
+    return is_good;
+}
+
 /* How far a piece may stay from an edge and still touch it: rounding in the difference, m. */
 static const double TOUCH = 1e-7;
 

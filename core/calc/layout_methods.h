@@ -24,8 +24,9 @@ struct amount layout_square_metres(double area);
 /* The widest strip on a plane, kept. False: stop is set. */
 bool layout_plane_pathway(double *width, double *bare, struct layout_plane *plane,
                           struct working *working);
-/* Modules and obstructions that stand in the way on a plane; shapes live in the arena. */
+/* What of modules and obstructions lies on the plane, cut at its outline; shapes live in the arena.
+ * False: no memory. */
 bool layout_things_of(struct shape **things, size_t *count, const struct layout_plane *plane,
-                      struct arena *arena);
+                      struct layout_geos *geos, struct arena *arena);
 
 #endif

@@ -40,20 +40,43 @@ static bool leads_outside(const struct pathway_graph *graph, struct point p, str
     return is_outside;
 }
 
-/* Two side arcs that meet in an apex: as wide as the largest disc on the base of a triangle between
- * them, 2ab/(a+b) of the distances from either foot to the other side. */
+/* The lesser distance of a point on the base from two side arcs. */
+static double lesser_at(const struct shape *before, const struct shape *after, double share)
+{
+    struct point from = before->corners[0], to = after->corners[after->count - 1];
+    struct point at = {from.x + share * (to.x - from.x), from.y + share * (to.y - from.y)};
+    struct shape point = {&at, 1, false};
+    struct point nearest[2];
+    return fmin(flat_distance(&point, before, nearest), flat_distance(&point, after, nearest));
+}
+
+enum { BASE_STEPS = 64, BASE_THIRDS = 40 };
+
+/* Two side arcs that meet in an apex: as wide as the largest disc whose centre lies on the base
+ * between their feet. */
 static double apex_width(const struct shape *before, const struct shape *after)
 {
-    struct point nearest[2];
-    struct shape foot_before = {&before->corners[0], 1, false};
-    struct shape foot_after = {&after->corners[after->count - 1], 1, false};
-    double a = flat_distance(&foot_before, after, nearest);
-    double b = flat_distance(&foot_after, before, nearest);
-    if (a > LAYOUT_POINT && b > LAYOUT_POINT)
-        return 2 * a * b / (a + b);
-    double widest = 0; /* a corner at either end: as wide as it gets between */
-    for (size_t i = 0; i < before->count; i++) {
+    int best = 0;
+    double widest = 0;
+    for (int i = 0; i <= BASE_STEPS; i++) {
+        double here = lesser_at(before, after, (double)i / BASE_STEPS);
+        best = here > widest ? i : best;
+        widest = fmax(widest, here);
+    }
+    double low = fmax(0, (double)(best - 1) / BASE_STEPS);
+    double high = fmin(1, (double)(best + 1) / BASE_STEPS);
+    for (int i = 0; i < BASE_THIRDS; i++) {
+        double one = low + (high - low) / 3, two = high - (high - low) / 3;
+        if (lesser_at(before, after, one) >= lesser_at(before, after, two))
+            high = two;
+        else
+            low = one;
+    }
+    if (widest > 0)
+        return 2 * fmax(widest, lesser_at(before, after, (low + high) / 2));
+    for (size_t i = 0; i < before->count; i++) { /* a corner at either end: as wide as between */
         struct shape corner = {&before->corners[i], 1, false};
+        struct point nearest[2];
         widest = fmax(widest, flat_distance(&corner, after, nearest));
     }
     return widest;

@@ -6,18 +6,53 @@
 
 #include "layout_neighbour.h"
 
-bool layout_things_of(struct shape **things, size_t *count, const struct layout_plane *plane,
-                      struct arena *arena)
+/* Does a shape lie wholly on the plane? */
+static bool is_inside(const struct layout_plane *plane, const struct shape *shape)
 {
-    *count = 0;
-    *things = arena_take(arena, (plane->module_count + plane->obstruction_count) * sizeof **things);
-    if (*things == NULL)
+    struct shape outline = layout_outline_of(plane), ring = layout_ring_of(plane);
+    struct point nearest[2];
+    return flat_distance(shape, &ring, nearest) > 0 &&
+           flat_contains(&outline, shape->corners[0], 0);
+}
+
+/* Adds what of a shape lies on the plane. */
+static bool add_thing(struct shape **things, size_t *count, size_t *capacity,
+                      const struct layout_plane *plane, const struct shape *shape, bool is_in,
+                      struct layout_geos *geos, struct arena *arena)
+{
+    struct shape whole = *shape, *parts = &whole, outline = layout_outline_of(plane);
+    size_t part_count = 1;
+    if (!is_in && !layout_geos_clip(&parts, &part_count, geos, &outline, shape, arena))
         return false;
-    for (size_t i = 0; i < plane->module_count; i++)
-        if (!plane->modules[i].is_off_plane)
-            (*things)[(*count)++] = layout_module_shape(&plane->modules[i]);
-    for (size_t i = 0; i < plane->obstruction_count; i++)
-        (*things)[(*count)++] = plane->obstructions[i].shape;
+    for (size_t i = 0; i < part_count; i++) {
+        struct shape *grown = arena_grow(arena, *things, *count, capacity, sizeof *grown);
+        if (grown == NULL)
+            return false;
+        *things = grown;
+        grown[(*count)++] = parts[i];
+    }
+    return true;
+}
+
+bool layout_things_of(struct shape **things, size_t *count, const struct layout_plane *plane,
+                      struct layout_geos *geos, struct arena *arena)
+{
+    size_t capacity = 0;
+    *count = 0;
+    *things = NULL;
+    for (size_t i = 0; i < plane->module_count; i++) {
+        struct shape shape = layout_module_shape(&plane->modules[i]);
+        if (!plane->modules[i].is_off_plane &&
+            !add_thing(things, count, &capacity, plane, &shape, !plane->modules[i].is_over_edge,
+                       geos, arena))
+            return false;
+    }
+    for (size_t i = 0; i < plane->obstruction_count; i++) {
+        const struct shape *shape = &plane->obstructions[i].shape;
+        if (!add_thing(things, count, &capacity, plane, shape, is_inside(plane, shape), geos,
+                       arena))
+            return false;
+    }
     return true;
 }
 
@@ -28,7 +63,7 @@ static bool open_graph(struct layout_plane *plane, struct working *working)
     struct arena *arena = working->layout->arena;
     if (plane->pathway != NULL)
         return true;
-    if (!layout_things_of(&things, &count, plane, arena))
+    if (!layout_things_of(&things, &count, plane, working->layout->geos, arena))
         return working_short(working);
     struct pathway_roof roof = {plane->corners, plane->edges, plane->count, things, count};
     struct pathway_graph *graph = pathway_graph_new(&roof, arena);
