@@ -109,6 +109,18 @@ static void test_changes(void)
     end(&trial);
 }
 
+static void test_two_files(void)
+{
+    struct trial trial = resolve("wrong", "two-files", "2022-01-01");
+    CHECK_TEXT(told(&trial),
+               "wrong/two-files/values.yaml:3:5 from-twice wrong/two-files/values.yaml:2\n",
+               "two that begin on one day, though for two editions");
+    CHECK_TEXT(value_text(&trial, "ground_snow"), "25 psf by two-files", "a value in book.yaml");
+    CHECK_TEXT(value_text(&trial, "own_gap"), "1 in by two-files", "another in values.yaml");
+    check_excerpts(&trial);
+    end(&trial);
+}
+
 #define VALUES "unread/values/values.yaml:"
 
 static void test_values(void)
@@ -252,6 +264,7 @@ int main(void)
     test_good_cards();
     test_dates_and_entries();
     test_changes();
+    test_two_files();
     test_values();
     test_files();
     test_finding();

@@ -464,6 +464,13 @@ static void test_tightening(void)
     CHECK_TEXT(told(&trial),
                "wrong/looser-than-tight/book.yaml:6:24 company-loosens wrong/tight/book.yaml:8\n",
                "nor may it loosen what another company has tightened");
+    resolve_again(&trial, "town level", "2022-01-01");
+    CHECK_TEXT(told(&trial), "", "the same number is not looser");
+    CHECK_TEXT(value_text(&trial, "coverage_limit"), "0.33 by level", "nor does it lose");
+    resolve_again(&trial, "town short-bands", "2022-01-01");
+    CHECK_TEXT(told(&trial),
+               "wrong/short-bands/book.yaml:7:16 company-loosens wrong/town/book.yaml:11\n",
+               "to say nothing higher up, where the town does, is looser");
     resolve_again(&trial, "tight town", "2022-01-01");
     CHECK_TEXT(value_text(&trial, "ground_snow"), "40 psf by town",
                "a town above a company is free");
