@@ -36,7 +36,7 @@ static bool refuse_large(const char *path, size_t limit, enum problem_weight wei
     struct place place = {.file = path};
 
     problems_add(problems, weight, "file-large", place,
-                 "the file is larger than the %zu bytes that are read at most", limit);
+                 "the file is larger than %zu KiB, the most that is read", limit >> 10);
     return false;
 }
 

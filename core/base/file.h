@@ -19,8 +19,9 @@ bool file_list(char ***out, size_t *count, const char *directory, const char *en
  * its rights, a link stays a link. Pipes, devices and what stands in /dev are written directly.
  * False: a problem "file-unwritten" of weight PROBLEM_OUTPUT. */
 bool file_write(const char *path, const char *bytes, size_t length, struct problems *problems);
-/* directory + "/" + name; the directory part of a path ("." where it has none). NULL: no memory. */
+/* directory + "/" + name; the path of a name that stands beside the file at `path`. NULL: no
+ * memory. */
 char *path_join(struct arena *arena, const char *directory, const char *name);
-char *path_directory(struct arena *arena, const char *path);
+char *path_beside(struct arena *arena, const char *path, const char *name);
 
 #endif

@@ -10,11 +10,10 @@ char *path_join(struct arena *arena, const char *directory, const char *name)
     return arena_format(arena, "%s%s%s", directory, ends_in_slash ? "" : "/", name);
 }
 
-char *path_directory(struct arena *arena, const char *path)
+char *path_beside(struct arena *arena, const char *path, const char *name)
 {
     const char *slash = strrchr(path, '/');
+    int length = slash ? (int)(slash - path) + 1 : 0;
 
-    if (!slash)
-        return arena_copy(arena, ".", 1);
-    return arena_copy(arena, path, slash == path ? 1 : (size_t)(slash - path));
+    return arena_format(arena, "%.*s%s", length, path, name);
 }

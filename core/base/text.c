@@ -5,6 +5,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <strings.h>
 
 enum { WORD_LONGEST = 128 }; /* longer words are never near each other */
 
@@ -190,11 +191,15 @@ size_t text_distance(const char *a, const char *b, size_t limit)
 
 const char *text_find_near(const char *word, const char *const *words, size_t count)
 {
-    size_t limit = strlen(word) / 3;
+    size_t length = strlen(word), limit = length / 3;
     const char *nearest = NULL;
 
-    if (limit < 1)
-        limit = 1;
+    for (size_t i = 0; i < count; i++)
+        if (strcasecmp(word, words[i]) == 0)
+            return words[i];
+    /* Any short word is one edit from any other: "E" is no misspelt "B". */
+    if (length < 3)
+        return NULL;
     for (size_t i = 0; i < count; i++) {
         size_t distance = text_distance(word, words[i], limit);
         if (distance > limit)

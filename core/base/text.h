@@ -28,7 +28,8 @@ bool text_is_utf8(const char *bytes, size_t length, size_t *at);
 size_t text_cut(const char *bytes, size_t length, size_t most);
 /* Edit distance for suggestions (two neighbours swapped are one edit), at most `limit` + 1. */
 size_t text_distance(const char *a, const char *b, size_t limit);
-/* The nearest of `count` words within max(1, length/3) edits, or NULL. */
+/* The same word in other letter case, else the nearest of `count` words within length/3 edits, or
+ * NULL. */
 const char *text_find_near(const char *word, const char *const *words, size_t count);
 
 /* Bytes of the number that the text begins with, 0: it begins with none. */

@@ -97,7 +97,7 @@ bool complain_unknown(struct complaints *complaints, const struct node *node, co
     char list[420];
     list_known(list, sizeof list, known, count);
     return complain(complaints, node, code, NULL, "there is no %s '%.80s'; there is: %s", what,
-                    node->text, count > 0 ? list : "none at all");
+                    node->text, count > 0 ? list : "none");
 }
 
 bool expect_node(struct complaints *complaints, const struct node *node, enum node_type type,

@@ -53,10 +53,14 @@ static void read_item(struct design_reader *reader, struct object *parent, unsig
     if (!expect_node(reader->complaints, node, NODE_MAPPING, example))
         return;
     const struct node *name = node_find(node, "name");
-    if (name == NULL || name->type != NODE_SCALAR || !is_name_right(name->text)) {
+    if (name == NULL || name->type != NODE_SCALAR || name->length == 0) {
         complain(reader->complaints, name != NULL ? name : node, "name", example,
-                 "each %s needs a name of its own: at most 80 letters, no '/' or '|'",
-                 kind_at(row->kind)->name);
+                 "each %s needs a name of its own", kind_at(row->kind)->name);
+        return;
+    }
+    if (!is_name_right(name->text)) {
+        complain(reader->complaints, name, "name", example,
+                 "a name has at most 80 letters and no '/' or '|', unlike '%.80s'", name->text);
         return;
     }
     struct object *object = add_named(reader, row->kind, parent, name->text, node);
@@ -171,8 +175,7 @@ static const char *find_catalogue(struct design_reader *reader, const char *name
                                   const struct catalogues *catalogues)
 {
     const char *file = arena_format(reader->arena, "%s.yaml", name);
-    const char *beside = path_directory(reader->arena, reader->design->path);
-    const char *path = file && beside ? path_join(reader->arena, beside, file) : NULL;
+    const char *path = file ? path_beside(reader->arena, reader->design->path, file) : NULL;
     if (path != NULL && file_is_there(path))
         return path;
     for (size_t i = 0; file && catalogues && catalogues->directories[i] != NULL; i++) {
@@ -181,6 +184,39 @@ static const char *find_catalogue(struct design_reader *reader, const char *name
             return path;
     }
     return NULL;
+}
+
+/* What else than lists of models stands in a catalogue. */
+static void complain_of_list(struct design_reader *reader, const struct node *key)
+{
+    const struct kind *root = reader->design->root->kind;
+    const char *known[KIND_COUNT];
+    size_t count = 0;
+    for (size_t i = 0; i < root->fact_count; i++)
+        if (root->facts[i].type == TYPE_LIST && kind_at(root->facts[i].kind)->count == MODEL)
+            known[count++] = root->facts[i].name;
+    complain_unknown(reader->complaints, key, "catalogue-key", "list of models called", known,
+                     count);
+}
+
+/* Names those that the catalogue folders hold: in the design's own any file might be one. */
+static void complain_of_catalogue(struct design_reader *reader, const struct node *item,
+                                  const struct catalogues *catalogues)
+{
+    const char *known[32];
+    size_t count = 0;
+    for (size_t i = 0; catalogues && catalogues->directories[i] != NULL; i++) {
+        char **names;
+        size_t found;
+        file_list(&names, &found, catalogues->directories[i], ".yaml", reader->arena);
+        for (size_t k = 0; k < found && count < 32; k++) {
+            names[k][strlen(names[k]) - strlen(".yaml")] = '\0';
+            known[count++] = names[k];
+        }
+    }
+    complain_unknown(reader->complaints, item, "catalogue-missing",
+                     "catalogue beside the design or in the catalogue folders called", known,
+                     count);
 }
 
 static void read_catalogue(struct design_reader *reader, const struct node *item,
@@ -195,9 +231,7 @@ static void read_catalogue(struct design_reader *reader, const struct node *item
     }
     const char *path = find_catalogue(reader, item->text, catalogues);
     if (path == NULL) {
-        complain(designs, item, "catalogue-missing", NULL,
-                 "there is no catalogue %.80s.yaml beside the design or in the catalogue folders",
-                 item->text);
+        complain_of_catalogue(reader, item, catalogues);
         return;
     }
     const struct node *node =
@@ -209,8 +243,7 @@ static void read_catalogue(struct design_reader *reader, const struct node *item
         if (row != NULL && row->type == TYPE_LIST && kind_at(row->kind)->count == MODEL)
             read_list(reader, root, (unsigned)slot, node->items[2 * i + 1]);
         else
-            complain(reader->complaints, key, "catalogue-key", "module_models: [{name: Q-440}]",
-                     "a catalogue holds lists of models; '%.80s' is none", key->text);
+            complain_of_list(reader, key);
     }
     reader->complaints = designs;
 }

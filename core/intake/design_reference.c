@@ -6,6 +6,15 @@
 
 #include "text.h"
 
+/* Do catalogues hold such things? */
+static bool are_models(kind_set kinds)
+{
+    for (size_t id = 0; id < KIND_COUNT; id++)
+        if ((kinds >> id & 1) && kind_at((enum kind_id)id)->count == MODEL)
+            return true;
+    return false;
+}
+
 /* Names of all things of some kinds, for a message. */
 static void complain_of_name(const struct pending *pending, const struct design *design,
                              kind_set kinds, const struct node *node)
@@ -17,7 +26,11 @@ static void complain_of_name(const struct pending *pending, const struct design 
     for (size_t id = 0; id < KIND_COUNT; id++)
         for (size_t i = 0; (kinds >> id & 1) && i < design->of_kind[id].count && count < 64; i++)
             known[count++] = design->of_kind[id].items[i]->name;
-    complain_unknown(pending->complaints, node, "unknown-name", what, known, count);
+    if (count == 0 && are_models(kinds))
+        complain(pending->complaints, node, "unknown-name", "catalogue: [modules, inverters]",
+                 "there is no %s '%.80s'; name the catalogue file that holds it", what, node->text);
+    else
+        complain_unknown(pending->complaints, node, "unknown-name", what, known, count);
 }
 
 /* The thing that a name names, or NULL after a complaint. */

@@ -177,6 +177,19 @@ static bool tell_key(const struct stop *stop)
     return true;
 }
 
+/* A first line without a key makes all behind it one text. */
+static bool tell_root(const struct stop *stop)
+{
+    const struct node *root = stop->reading->source->root;
+    if (!root || root->type != NODE_SCALAR)
+        return false;
+    bool is_tight = strchr(root->text, ':') != NULL;
+    tell_mistake(stop->reading, is_tight ? "space-missing" : "colon-missing", root->place, PAIR,
+                 is_tight ? "a space is missing after the colon"
+                          : "a key and a colon are expected here");
+    return true;
+}
+
 /* A second colon on the line, or a line further in than the value above lets it be. */
 static bool tell_value(const struct stop *stop)
 {
@@ -197,6 +210,8 @@ static bool tell_value(const struct stop *stop)
         place.column++;
     if (stop->at.column - place.column > FARTHEST_COLON)
         return tell_far_colon(stop, place);
+    if (tell_root(stop))
+        return true;
     tell_mistake(
         stop->reading, "bad-indentation", place, NULL,
         "this pair stands further in than the line above lets it; pairs of one mapping begin "

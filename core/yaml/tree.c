@@ -14,7 +14,7 @@ static void check_root(struct reading *reading)
         return;
     if (root->length == 0)
         source->root = NULL; /* a lone "---" says nothing either */
-    else if (strchr(root->text, ':'))
+    else if (reading->told == 0 && strchr(root->text, ':'))
         tell_mistake(reading, "space-missing", root->place, "title: Clear width",
                      "a space is missing after the colon");
 }

@@ -210,6 +210,9 @@ static void check_nearness(void)
     CHECK_TEXT(text_find_near("azimut", words, 5), "azimuth", "near");
     CHECK_TEXT(text_find_near("spacign", words, 5), "spacing", "swapped");
     CHECK(text_find_near("ridge", words, 5) == NULL, "none is near");
+    CHECK_TEXT(text_find_near("AZIMUTH", words, 5), "azimuth", "in other letters");
+    CHECK(text_find_near("E", (const char *[]){"B", "C"}, 2) == NULL, "a letter is no misspelling");
+    CHECK_TEXT(text_find_near("c", (const char *[]){"B", "C"}, 2), "C", "but in the other case");
     CHECK(text_find_near("spat", words, 0) == NULL, "no words");
     char word[300];
     memset(word, 'x', 299);
@@ -557,9 +560,9 @@ static void check_paths(struct folder *folder)
     CHECK_TEXT(path_join(arena, "rules", "nec"), "rules/nec", "joined");
     CHECK_TEXT(path_join(arena, "rules/", "nec"), "rules/nec", "one slash");
     CHECK_TEXT(path_join(arena, "/", "nec"), "/nec", "at the root");
-    CHECK_TEXT(path_directory(arena, "a/b.yaml"), "a", "the directory");
-    CHECK_TEXT(path_directory(arena, "b.yaml"), ".", "the one we stand in");
-    CHECK_TEXT(path_directory(arena, "/b.yaml"), "/", "the root");
+    CHECK_TEXT(path_beside(arena, "a/b.yaml", "c"), "a/c", "in the same directory");
+    CHECK_TEXT(path_beside(arena, "b.yaml", "c"), "c", "in the one we stand in");
+    CHECK_TEXT(path_beside(arena, "/b.yaml", "c"), "/c", "in the root");
 }
 
 static void remove_folder(struct folder *folder)

@@ -127,6 +127,8 @@ static void test_syntax(void)
     check_refused("-\tx\n", "tab", 1, 2, "use a space");
     check_refused("-\t- x\n", "tab", 1, 2, "use a space");
     check_refused("key:value\n", "space-missing", 1, 1, "space is missing after the colon");
+    check_refused("key:value\nb: 2\n", "space-missing", 1, 1, "space is missing after the colon");
+    check_refused("key\nb: 2\n", "colon-missing", 1, 1, "a key and a colon");
     check_refused("a: 1\nkey:value\nb: 2\n", "space-missing", 2, 1, "space is missing");
     check_refused("a: 1\nhalf a pair\nb: 2\n", "colon-missing", 2, 1, "a key and a colon");
     check_refused("a: \"x\nb: 1\n", "quote-not-closed", 1, 4, "never closed");
