@@ -16,10 +16,9 @@ calculate run_circuit_feeder_source_current, run_circuit_feeder_need, run_circui
     run_circuit_supply_side_need, run_feeder_ampacity, run_feeder_tap, run_supply_side;
 /* service_options.c */
 calculate run_busbar_options, run_panel_largest_backfeed, run_service_disconnect_minimum;
-/* service_load.c */
+/* service_load.c, service_house.c */
 calculate run_dwelling_load_optional, run_dwelling_load_existing, run_load_calculation_optional,
     run_load_calculation_existing, run_load_calculation_metered;
-/* service_space.c */
 calculate run_working_space, run_working_space_needed;
 
 #endif

@@ -32,6 +32,21 @@ static inline void premises_open(struct premises *premises, const char *text)
     premises->trial.working.design = premises->design;
 }
 
+/* The same text with one part changed; a part that is not there ends the test. */
+static inline void premises_open_with(struct premises *premises, const char *text, const char *part,
+                                      const char *instead)
+{
+    char changed[8000];
+    const char *at = strstr(text, part);
+    if (at == NULL || strlen(text) + strlen(instead) >= sizeof changed) {
+        fprintf(stderr, "cannot change '%s'\n", part);
+        exit(EXIT_FAILURE);
+    }
+    snprintf(changed, sizeof changed, "%.*s%s%s", (int)(at - text), text, instead,
+             at + strlen(part));
+    premises_open(premises, changed);
+}
+
 static inline void premises_close(struct premises *premises)
 {
     trial_close(&premises->trial);
