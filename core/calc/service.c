@@ -118,8 +118,8 @@ static const struct parameter dwelling_load_existing_inputs[] = {
 static const struct parameter load_results[] = {
     GIVEN_QUANTITY("current", CURRENT, "A", 0, 1e5, "Load at the voltage."),
     GIVEN_QUANTITY("load", POWER, "VA", 0, 1e7, "Load; of heating and cooling the larger."),
-    GIVEN_QUANTITY("current_together", CURRENT, "A", 0, 1e5,
-                   "If heating and cooling could run together (a heat pump's supplement)."),
+    GIVEN_QUANTITY("strict_current", CURRENT, "A", 0, 1e5,
+                   "If vehicle charging counts in full and heating and cooling run together."),
 };
 static const struct parameter metered_result[] = {
     GIVEN_QUANTITY("current", CURRENT, "A", 0, 1e5, "125 % of the peak; new loads come on top.")};
@@ -162,11 +162,10 @@ const struct calculator service_calculators[] = {
     FREE_CALCULATOR(working_space, working_space_inputs, space_results,
                     "Clear space before equipment.", "NEC 110.26(A)"),
     FREE_CALCULATOR(dwelling_load_optional, dwelling_load_optional_inputs, load_results,
-                    "Load of a dwelling by the optional method.",
-                    "NEC 220.82, secondary source; vehicle charging from memory"),
+                    "Load of a dwelling by the optional method.", "NEC 220.82, secondary source"),
     FREE_CALCULATOR(dwelling_load_existing, dwelling_load_existing_inputs, load_results,
                     "Load of an existing dwelling to which loads are added.",
-                    "NEC 220.83, secondary source; vehicle charging from memory"),
+                    "NEC 220.83, secondary source"),
     FREE_CALCULATOR(service_disconnect_minimum, service_disconnect_minimum_inputs, minimum_result,
                     "Smallest service disconnect.", "NEC 230.79"),
     PLAIN_METHOD(busbar, source_current, current_result,
@@ -220,7 +219,7 @@ const struct calculator service_calculators[] = {
     METHOD_CALCULATOR(load_calculation, existing, edition_maybe, load_results,
                       "Load of an existing dwelling, heating taken as central.", "NEC 220.83"),
     PLAIN_METHOD(load_calculation, metered, metered_result, "Load by a year's metered peak.",
-                 "NEC 220.87, from memory"),
+                 "NEC 220.87, secondary source"),
     METHOD_CALCULATOR(working_space, needed, space_needed_inputs, space_results,
                       "The clear space that it needs.", "NEC 110.26(A)"),
     {.name = NULL},

@@ -82,8 +82,8 @@ bool run_load_calculation_metered(struct amount *results, const struct object *a
     if (!need_va(&peak, about, SLOT_load_calculation_existing_peak, working) ||
         !need_service_volts(&volts, SLOT_service_voltage, working))
         return false;
-    working_step(working, "NEC 220.87, from memory", "1.25 x %g VA / %g V = %.6g A", peak, volts,
-                 1.25 * peak / volts);
+    working_step(working, "NEC 220.87, secondary source", "1.25 x %g VA / %g V = %.6g A", peak,
+                 volts, 1.25 * peak / volts);
     results[0] = amount_as(1.25 * peak / volts, "A");
     return true;
 }

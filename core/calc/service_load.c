@@ -12,34 +12,33 @@ static const double per_area = 3, per_circuit = 1500;
 static const double full_optional = 10000, full_existing = 8000, rest_share = 0.4;
 /* 220.82(C): central heating or fewer than four separate controls; four and more. */
 static const double heating_share = 0.65, controlled_share = 0.4;
-/* 220.57 (2023), from memory: an EV charger counts with its rating, at least this. */
+/* 220.57 (2023), secondary source: a vehicle charger counts with its rating, at least this. */
 static const double least_charging = 7200;
 
 const char *const heating_words[] = {"central", "up to three controls", "four or more controls",
                                      "supplement to a heat pump", NULL};
 
+/* Whether the demand factor covers it is settled nowhere: the strict load takes it in full. */
 static double charging_load(const struct dwelling *dwelling, struct working *working)
 {
     if (dwelling->edition < 2023 || dwelling->charging <= 0 ||
         number_compare(dwelling->charging, least_charging) >= 0)
         return dwelling->charging;
-    working_step(working, "NEC 220.57 (2023), from memory", "vehicle charging counts as %g VA",
+    working_step(working, "NEC 220.57 (2023), secondary source", "vehicle charging counts as %g VA",
                  least_charging);
     return least_charging;
 }
 
-/* All but heating and cooling, before the demand factors. Vehicle charging among them: from memory.
- */
+/* All but heating, cooling and vehicle charging, before the demand factors. */
 static double connected_load(const struct dwelling *dwelling, struct working *working)
 {
     double area = per_area * dwelling->area, circuits = per_circuit * dwelling->circuits;
-    double charging = charging_load(dwelling, working);
-    double all = area + circuits + dwelling->appliances + dwelling->motors + charging;
+    double all = area + circuits + dwelling->appliances + dwelling->motors;
     working_step(working, SOURCE_OPTIONAL, "3 VA/ft² x %g ft² = %g VA", dwelling->area, area);
     working_step(working, SOURCE_OPTIONAL, "1500 VA x %g circuits = %g VA", dwelling->circuits,
                  circuits);
-    working_step(working, NULL, "+ appliances %g VA, motors %g VA, vehicle charging %g VA = %g VA",
-                 dwelling->appliances, dwelling->motors, charging, all);
+    working_step(working, NULL, "+ appliances %g VA, motors %g VA = %g VA", dwelling->appliances,
+                 dwelling->motors, all);
     return all;
 }
 
@@ -56,63 +55,69 @@ static double larger(double a, double b)
     return a > b ? a : b;
 }
 
-/* The largest of heating and cooling; a supplement to a heat pump runs with it. */
-static void find_climate(double *least, double *together, const struct dwelling *dwelling,
-                         struct working *working)
+static bool is_supplement(const struct dwelling *dwelling)
 {
-    bool is_controlled = strcmp(dwelling->heating_kind, heating_words[2]) == 0;
-    bool is_supplement = strcmp(dwelling->heating_kind, heating_words[3]) == 0;
-    double share = is_controlled ? controlled_share : heating_share;
-    double heat = share * dwelling->heating;
-    *together = dwelling->cooling + heat;
-    *least = is_supplement ? *together : larger(dwelling->cooling, heat);
-    working_step(working, "NEC 220.82(C), secondary source",
-                 "cooling or heat pump %g VA; heating %g %% of %g VA = %g VA; counted %g VA",
-                 dwelling->cooling, 100 * share, dwelling->heating, heat, *least);
+    return strcmp(dwelling->heating_kind, heating_words[3]) == 0;
 }
 
-static void give_load(struct amount *results, const struct dwelling *dwelling, double least,
-                      double together, struct working *working)
+/* 220.82(C): the largest of heating and cooling; a supplement runs with its heat pump. `both`: if
+ * they ran together anyway. */
+static double climate_load(double *both, const struct dwelling *dwelling, struct working *working)
 {
-    working_step(working, NULL, "%g VA / %g V = %.6g A", least, dwelling->voltage,
-                 least / dwelling->voltage);
-    results[0] = amount_as(least / dwelling->voltage, "A");
-    results[1] = amount_as(least, "VA");
-    results[2] = amount_as(together / dwelling->voltage, "A");
+    bool is_controlled = strcmp(dwelling->heating_kind, heating_words[2]) == 0;
+    double share = is_controlled ? controlled_share : heating_share;
+    double heat = share * dwelling->heating;
+    *both = dwelling->cooling + heat;
+    double counted = is_supplement(dwelling) ? *both : larger(dwelling->cooling, heat);
+    working_step(working, "NEC 220.82(C), secondary source",
+                 "cooling or heat pump %g VA; heating %g %% of %g VA = %g VA; counted %g VA",
+                 dwelling->cooling, 100 * share, dwelling->heating, heat, counted);
+    return counted;
+}
+
+static void give_load(struct amount *results, const struct dwelling *dwelling, double load,
+                      double strict, struct working *working)
+{
+    working_step(working, NULL, "%g VA / %g V = %.6g A", load, dwelling->voltage,
+                 load / dwelling->voltage);
+    working_step(working, NULL,
+                 "read strictly (vehicle charging in full, heating and cooling together): %g VA = "
+                 "%.6g A",
+                 strict, strict / dwelling->voltage);
+    results[0] = amount_as(load / dwelling->voltage, "A");
+    results[1] = amount_as(load, "VA");
+    results[2] = amount_as(strict / dwelling->voltage, "A");
 }
 
 void calculate_optional(struct amount *results, const struct dwelling *dwelling,
                         struct working *working)
 {
-    double least, together;
-    double general =
-        apply_demand(connected_load(dwelling, working), full_optional, SOURCE_OPTIONAL, working);
-    find_climate(&least, &together, dwelling, working);
-    give_load(results, dwelling, general + least, general + together, working);
+    double other = connected_load(dwelling, working), charging = charging_load(dwelling, working);
+    double both;
+    double strict = apply_demand(other, full_optional, SOURCE_OPTIONAL, working) + charging;
+    double general = charging > 0
+                         ? apply_demand(other + charging, full_optional, SOURCE_OPTIONAL, working)
+                         : strict;
+    double climate = climate_load(&both, dwelling, working);
+    give_load(results, dwelling, general + climate, strict + both, working);
 }
 
-/* (A) nothing added: heating and cooling, the larger, stand among the loads (the section is read
- * both ways; this is the safer). (B) added: the larger in full, besides the others. */
+/* (A) nothing added: whether heating and cooling that are there take the demand factor is read both
+ * ways: the load takes it, the strict one does not. (B) added: the larger in full. */
 void calculate_existing(struct amount *results, const struct dwelling *dwelling, bool adds_climate,
                         struct working *working)
 {
-    double all = connected_load(dwelling, working), least, together;
-    double climate = larger(dwelling->cooling, dwelling->heating);
+    double other = connected_load(dwelling, working), charging = charging_load(dwelling, working);
     double both = dwelling->cooling + dwelling->heating;
-    if (strcmp(dwelling->heating_kind, heating_words[3]) == 0)
-        climate = both;
-    if (adds_climate) {
-        least = apply_demand(all, full_existing, SOURCE_EXISTING, working);
-        together = least + both;
-        least += climate;
-        working_step(working, "NEC 220.83(B), secondary source", "+ heating or cooling %g VA",
-                     climate);
-    } else {
-        working_step(working, "NEC 220.83(A)", "+ heating or cooling that is there %g VA", climate);
-        least = apply_demand(all + climate, full_existing, SOURCE_EXISTING, working);
-        together = least + (both - climate); /* at most: the rest counts in full */
-    }
-    give_load(results, dwelling, least, together, working);
+    double climate = is_supplement(dwelling) ? both : larger(dwelling->cooling, dwelling->heating);
+    double strict = apply_demand(other, full_existing, SOURCE_EXISTING, working) + charging + both;
+    double load = other + charging;
+    working_step(working, adds_climate ? "NEC 220.83(B), secondary source" : "NEC 220.83(A)",
+                 "heating or cooling %g VA, %s", climate,
+                 adds_climate ? "in full besides the others" : "among the others");
+    load =
+        apply_demand(adds_climate ? load : load + climate, full_existing, SOURCE_EXISTING, working);
+    give_load(results, dwelling, adds_climate ? load + climate : load, strict, working);
 }
 
 static bool read_dwelling(struct dwelling *dwelling, const struct amount *inputs,

@@ -15,7 +15,7 @@ struct dwelling {
 /* How electric heating is controlled; ends in NULL. */
 extern const char *const heating_words[];
 
-/* results: current, load, and the current if heating and cooling ran together. */
+/* results: current, load, and the current by the strictest reading. */
 void calculate_optional(struct amount *results, const struct dwelling *dwelling,
                         struct working *working);
 void calculate_existing(struct amount *results, const struct dwelling *dwelling, bool adds_climate,
