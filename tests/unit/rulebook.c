@@ -239,7 +239,11 @@ static void test_changes(void)
                "holds stack/towns/pell-harbor/sign.lua of pell-harbor", "a town adds a rule");
     check_rule("pell-harbor", "2025-01-01", "pell-harbor/sign",
                "deleted stack/towns/pell-harbor/sign.lua of pell-harbor", "and drops it");
-    struct trial trial = resolve("wrong", "leaves", "2022-02-28");
+    struct trial trial = resolve("wrong", "drops@3", "2022-01-01");
+    CHECK_TEXT(told(&trial), "", "a code drops a rule in one edition after the other");
+    CHECK_TEXT(rule_text(&trial, "drops/gap"), "deleted wrong/drops/gap.lua of drops", "in both");
+    end(&trial);
+    trial = resolve("wrong", "leaves", "2022-02-28");
     CHECK_TEXT(rule_text(&trial, "roofcode/ridge"), "deleted wrong/roofcode/ridge.lua of roofcode",
                "a deletion with an end");
     resolve_again(&trial, "leaves", "2022-03-01");

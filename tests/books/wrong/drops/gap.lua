@@ -1,0 +1,1 @@
+return { title = "gap", cite = "1", about = "design", check = function() review("why") end }
