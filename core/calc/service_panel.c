@@ -50,8 +50,8 @@ static bool find_spaces_of(double *spaces, const struct object *breaker, struct 
     if (!need_word(&status, breaker, SLOT_breaker_status, working) ||
         !need_word(&duty, breaker, SLOT_breaker_duty, working))
         return false;
-    if (strcmp(status, "new") != 0 || strcmp(duty, "spare") == 0)
-        return true; /* only new ones take a space, spare ones none */
+    if (strcmp(status, "new") != 0 || strcmp(duty, "spare") == 0 || strcmp(duty, "main") == 0)
+        return true; /* only new ones take a space; a main has its own place */
     if (!need_number(&poles, breaker, SLOT_breaker_poles, working))
         return false;
     bool is_tandem = object_has(breaker, SLOT_breaker_tandem) &&

@@ -297,6 +297,7 @@ static void test_center_fed(void)
         "        methods: [power control system]\n"
         "        power_control_limit: 30 A\n"
         "        breakers:\n"
+        "          - {name: top, duty: main, rating: 200 A, poles: 2, status: new}\n"
         "          - {name: one, duty: source, rating: 40 A, poles: 2, serves: pv, position: 37, "
         "status: new}\n"
         "          - {name: two, duty: source, rating: 40 A, poles: 2, serves: second, position: "
@@ -328,6 +329,84 @@ static void test_center_fed(void)
     premises_close(&at);
 }
 
+/* A tree of panels at random: each but the first hangs on a breaker of an earlier one, or on its
+ * lugs, and has an inverter or not. Each bus must tell the sum that plain adding up tells. */
+enum { TREE = 30 };
+
+static void write_tree(char *text, size_t size, const int *above, const bool *has_inverter,
+                       const bool *by_lugs, size_t count)
+{
+    size_t at = (size_t)snprintf(
+        text, size, "%s", MODELS "branches: none\nother_sources: none\n" LOAD_SIDE "inverters:\n");
+    for (size_t i = 0; i < count; i++)
+        at += (size_t)snprintf(text + at, size - at, "  - {name: pv%zu, model: Brae%s}\n", i,
+                               has_inverter[i] ? "" : ", status: removed");
+    at += (size_t)snprintf(text + at, size - at, "panels:\n");
+    for (size_t i = 0; i < count; i++) {
+        char feed[40] = "fed_from: none";
+        if (i > 0)
+            snprintf(feed, sizeof feed, "fed_from: p%d", above[i]);
+        at += (size_t)snprintf(text + at, size - at,
+                               "  - {name: p%zu, %s, busbars: [{name: bus, breakers: [{name: pv, "
+                               "duty: source, serves: pv%zu}",
+                               i, feed, i);
+        for (size_t k = i + 1; k < count; k++)
+            if ((size_t)above[k] == i && !by_lugs[k])
+                at += (size_t)snprintf(text + at, size - at,
+                                       ", {name: b%zu, duty: feeder, serves: p%zu}", k, k);
+        at += (size_t)snprintf(text + at, size - at, "]}]}\n");
+    }
+}
+
+static void test_random_trees(void)
+{
+    unsigned long long state = 3;
+    for (size_t round = 0; round < 20; round++) {
+        static char text[TREE * 300];
+        int above[TREE] = {0};
+        bool has_inverter[TREE], by_lugs[TREE], is_right = true;
+        double sum[TREE] = {0};
+        struct premises at;
+        for (size_t i = 0; i < TREE; i++) {
+            above[i] = (int)trial_random(&state, 0, (double)i);
+            has_inverter[i] = trial_random(&state, 0, 1) > 0.4;
+            by_lugs[i] = trial_random(&state, 0, 1) > 0.7;
+        }
+        for (size_t i = TREE; i-- > 0;) {
+            sum[i] += has_inverter[i] ? 32 : 0;
+            if (i > 0)
+                sum[above[i]] += sum[i];
+        }
+        write_tree(text, sizeof text, above, has_inverter, by_lugs, TREE);
+        premises_open(&at, text);
+        for (size_t i = 0; i < TREE; i++) {
+            char name[20];
+            snprintf(name, sizeof name, "p%zu/bus", i);
+            is_right =
+                is_right && fabs(ask(&at, KIND_busbar, name, "source_current") - sum[i]) < 1e-9;
+        }
+        CHECK(is_right, "every bus of a tree tells what stands behind it");
+        premises_close(&at);
+    }
+}
+
+static void test_long_chain(void)
+{
+    static char text[80 * 300];
+    int above[80];
+    bool has_inverter[80] = {0}, by_lugs[80] = {0};
+    struct premises at;
+    for (int i = 0; i < 80; i++)
+        above[i] = i - 1;
+    write_tree(text, sizeof text, above, has_inverter, by_lugs, 80);
+    premises_open(&at, text);
+    CHECK(isnan(ask(&at, KIND_busbar, "p0/bus", "source_current")) &&
+              trial_stopped(&at.trial, STOP_BEYOND, "down the chain"),
+          "a chain longer than any building's is left to a person");
+    CHECK_NEAR(ask(&at, KIND_busbar, "p40/bus", "source_current"), 0, 0, "forty are still walked");
+    premises_close(&at);
+}
+
 int main(void)
 {
     test_single_panel();
@@ -337,5 +416,7 @@ int main(void)
     test_cycle();
     test_lugs();
     test_center_fed();
+    test_random_trees();
+    test_long_chain();
     return checks_end();
 }
