@@ -5,6 +5,8 @@
 #include "book_reading.h"
 #include "text.h"
 
+enum { NAMES_SHOWN = 20 };
+
 struct shelf *shelf_new(const char *const *directories)
 {
     struct shelf *shelf = calloc(1, sizeof *shelf);
@@ -128,12 +130,21 @@ static char *find_line(const struct shelf *shelf, struct place place, struct are
     return NULL;
 }
 
+/* "; there is: irc, nec", or nothing. */
+static const char *list_names(struct arena *arena, const char *const *names, size_t count)
+{
+    const char *list = "";
+    for (size_t i = 0; names && list && i < count && i < NAMES_SHOWN; i++)
+        list = arena_format(arena, "%s%s%s", list, i > 0 ? ", " : "; there is: ", names[i]);
+    return list && count > NAMES_SHOWN ? arena_format(arena, "%s …", list) : list;
+}
+
 static const struct book *tell_unknown(struct shelf *shelf, const char *name, struct place asked_at,
                                        struct problems *problems)
 {
     char **paths;
     size_t count;
-    const char *near = NULL;
+    const char *near = NULL, *hint = "";
     struct place place = {keep_text(problems->arena, asked_at.file), asked_at.line,
                           asked_at.column};
     if (shelf_list(&paths, &count, shelf, shelf->arena)) {
@@ -141,10 +152,11 @@ static const struct book *tell_unknown(struct shelf *shelf, const char *name, st
         for (size_t i = 0; names && i < count; i++)
             names[i] = folder_name(paths[i]);
         near = names ? text_find_near(name, names, count) : NULL;
+        hint = near ? arena_format(shelf->arena, "; did you mean %s?", near)
+                    : list_names(shelf->arena, names, count);
     }
-    struct problem *problem =
-        problems_add(problems, PROBLEM_INPUT, "book-unknown", place, "there is no book %.80s%s%s%s",
-                     name, near ? "; did you mean " : "", near ? near : "", near ? "?" : "");
+    struct problem *problem = problems_add(problems, PROBLEM_INPUT, "book-unknown", place,
+                                           "there is no book %.80s%s", name, hint ? hint : "");
     if (problem)
         problem->excerpt = find_line(shelf, asked_at, problems->arena);
     return NULL;
