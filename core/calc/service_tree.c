@@ -152,7 +152,7 @@ static bool walk_lugs(struct walk *walk, const struct object *bus, const struct 
         return !is_here || report_cycle(walk, panel);
     if (may_hang_anywhere(walk, panel) && !is_above(panel, bus->parent))
         return working_missing(working, panel, SLOT_panel_fed_from);
-    if (!is_here || walk->panel_states[panel->ordinal] == DONE)
+    if (!is_here)
         return true;
     working_read(working, panel, SLOT_panel_fed_from);
     if (has_standing_breaker(panel))

@@ -114,6 +114,18 @@ static void test_chain(void)
                "found by the breaker that serves it");
     premises_close(&at);
 
+    premises_open_with(&at, chain, "{name: lamp, duty: load, rating: 15 A}",
+                       "{name: was, duty: source, rating: 40 A, serves: pv, status: removed}");
+    CHECK(ask_yes(&at, KIND_panel, "shed", "is_between_array_and_service", &yes) && !yes,
+          "a breaker that is gone feeds nothing back");
+    CHECK_NEAR(ask(&at, KIND_busbar, "main/bus", "source_current"), 52, 1e-9, "nor twice");
+    premises_close(&at);
+    premises_open_with(&at, chain, "serves: pv, place: opposite end",
+                       "serves: pv, place: feed end");
+    CHECK(trial_run(&at.trial, thing(&at, KIND_busbar, "sub/bus"), "source_breaker_place", NULL),
+          "the worse one comes first");
+    CHECK_TEXT(trial_word(&at.trial, "place"), "feed end", "the worst, whatever the order");
+    premises_close(&at);
     premises_open_with(&at, chain, "interlocked: yes", "interlocked: no, parallel: yes");
     CHECK_NEAR(ask(&at, KIND_busbar, "main/bus", "source_current"), 132, 1e-9,
                "a generator in parallel counts");
@@ -214,6 +226,12 @@ static void test_loose(void)
     CHECK_NEAR(ask(&at, KIND_service, "service", "source_current_sum"), 32, 1e-9,
                "but the service");
     CHECK_NEAR(ask(&at, KIND_service, "service", "source_rating_sum"), 40, 1e-9, "by its device");
+    premises_close(&at);
+
+    premises_open_with(&at, loose, "inverters:\n", "inverters:\n  - {name: twin, model: Brae}\n");
+    CHECK_NEAR(ask(&at, KIND_busbar, "main/bus", "source_current"), 64, 1e-9, "two on one tap");
+    CHECK_NEAR(ask(&at, KIND_service, "service", "source_rating_sum"), 40, 1e-9,
+               "behind one device, counted once");
     premises_close(&at);
 
     lacks(loose, side, "{ocpd_rating: 40 A}", "main/bus", "source_current", KIND_interconnection,
