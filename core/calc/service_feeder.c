@@ -90,7 +90,7 @@ static bool find_tap_share(double *share, double *most, double length, struct wo
  * (240.21(B)(1)(1), (B)(2)(2): no next size up for taps). */
 static bool size_tap(struct amount *results, const struct tap *tap, struct working *working)
 {
-    double share, most;
+    double share = 0, most = 0;
     bool is_2023 = tap->edition >= 2023;
     double source = is_2023 ? tap->source_ocpd : CONTINUOUS_FACTOR * tap->source_current;
     if (!find_tap_share(&share, &most, tap->length, working))

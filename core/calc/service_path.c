@@ -109,8 +109,8 @@ bool find_path_up(const char **path, size_t *count, const struct object *panel,
     *count = 0;
     for (const struct object *next; (next = panel_above(at)) != NULL; at = next) {
         if (next == panel || *count == CHAIN_LIMIT)
-            return working_wrong(working, NULL, "panel %s feeds itself: it is fed from %s%s%s",
-                                 panel->path, names, *count > 0 ? ", " : "", next->path);
+            return working_beyond(working, "panel %s feeds itself: it is fed from %s%s%s",
+                                  panel->path, names, *count > 0 ? ", " : "", next->path);
         working_read(working, at, SLOT_panel_fed_from);
         names = arena_format(working->arena, "%s%s%s", names, *count > 0 ? ", " : "", next->path);
         if (names == NULL)

@@ -35,8 +35,8 @@ static bool report_cycle(struct walk *walk, const struct object *panel)
     for (size_t i = from; i < walk->depth && length < sizeof names; i++)
         length += (size_t)snprintf(names + length, sizeof names - length, "%s, which feeds ",
                                    walk->chain[i]->path);
-    return working_wrong(walk->working, NULL, "panel %s feeds itself: %s%s", panel->path, names,
-                         panel->path);
+    return working_beyond(walk->working, "panel %s feeds itself: %s%s", panel->path, names,
+                          panel->path);
 }
 
 /* Enters a panel: false in *is_new where it has been walked before. */
