@@ -33,38 +33,58 @@ static struct point nearest_on(struct point a, struct point b, struct point p)
 }
 
 struct best {
-    double distance;
+    double square; /* of the distance: roots are dear */
     struct point *nearest;
 };
 
 static void offer(struct best *best, struct point on_a, struct point on_b)
 {
-    double distance = flat_length(on_a, on_b);
-    if (distance >= best->distance)
+    double dx = on_b.x - on_a.x, dy = on_b.y - on_a.y, square = dx * dx + dy * dy;
+    if (square >= best->square)
         return;
-    best->distance = distance;
+    best->square = square;
     best->nearest[0] = on_a;
     best->nearest[1] = on_b;
+}
+
+/* Do the boxes round two segments meet? Where not, they cannot cross. */
+static bool is_boxed(struct point a, struct point b, struct point c, struct point d)
+{
+    return (a.x > b.x ? a.x : b.x) >= (c.x < d.x ? c.x : d.x) &&
+           (c.x > d.x ? c.x : d.x) >= (a.x < b.x ? a.x : b.x) &&
+           (a.y > b.y ? a.y : b.y) >= (c.y < d.y ? c.y : d.y) &&
+           (c.y > d.y ? c.y : d.y) >= (a.y < b.y ? a.y : b.y);
 }
 
 static void offer_segments(struct best *best, struct point a, struct point b, struct point c,
                            struct point d)
 {
-    if (flat_crosses(a, b, c, d)) {
+    if (is_boxed(a, b, c, d) && flat_crosses(a, b, c, d)) {
         double t = turn(c, d, a) / (turn(c, d, a) - turn(c, d, b));
         struct point at = {a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)};
         offer(best, at, at);
         return;
     }
     offer(best, a, nearest_on(c, d, a));
-    offer(best, b, nearest_on(c, d, b));
     offer(best, nearest_on(a, b, c), c);
-    offer(best, nearest_on(a, b, d), d);
 }
 
 static size_t side_count(const struct shape *shape)
 {
     return shape->is_closed || shape->count == 1 ? shape->count : shape->count - 1;
+}
+
+/* The first corner of each side was offered; a polyline has one corner more. */
+static void offer_end(struct best *best, const struct shape *a, const struct shape *b,
+                      bool is_turned)
+{
+    struct point end = a->corners[a->count - 1];
+    if (a->is_closed)
+        return;
+    for (size_t j = 0; j < side_count(b); j++) {
+        struct point on = nearest_on(b->corners[j], b->corners[(j + 1) % b->count], end);
+        offer(best, is_turned ? on : end, is_turned ? end : on);
+    }
 }
 
 double flat_distance(const struct shape *a, const struct shape *b, struct point nearest[2])
@@ -73,14 +93,16 @@ double flat_distance(const struct shape *a, const struct shape *b, struct point 
     assert(a->count > 0 && b->count > 0);
     for (size_t i = 0; i < side_count(a); i++)
         for (size_t j = 0; j < side_count(b); j++)
-            offer_segments(&best, a->corners[i], a->corners[(i + 1) % a->count], b->corners[j],
-                           b->corners[(j + 1) % b->count]);
+            offer_segments(&best, a->corners[i], a->corners[i + 1 < a->count ? i + 1 : 0],
+                           b->corners[j], b->corners[j + 1 < b->count ? j + 1 : 0]);
+    offer_end(&best, a, b, false);
+    offer_end(&best, b, a, true);
     /* One may lie wholly inside the other. */
-    if (a->is_closed && flat_contains(a, b->corners[0], 0))
+    if (best.square > 0 && a->is_closed && flat_contains(a, b->corners[0], 0))
         offer(&best, b->corners[0], b->corners[0]);
-    if (b->is_closed && flat_contains(b, a->corners[0], 0))
+    if (best.square > 0 && b->is_closed && flat_contains(b, a->corners[0], 0))
         offer(&best, a->corners[0], a->corners[0]);
-    return best.distance;
+    return sqrt(best.square);
 }
 
 double flat_area(const struct point *corners, size_t count)

@@ -126,38 +126,70 @@ static bool take_ring(struct shape *out, struct layout_geos *geos, const GEOSGeo
     return true;
 }
 
-static bool take_polygons(struct shape **parts, size_t *count, struct layout_geos *geos,
-                          const GEOSGeometry *all, struct arena *arena)
+struct cutting {
+    struct shape *parts;
+    size_t count, capacity;
+    struct arena *arena;
+};
+
+static bool add_part(struct cutting *cutting, struct shape part)
+{
+    struct shape *parts = arena_grow(cutting->arena, cutting->parts, cutting->count,
+                                     &cutting->capacity, sizeof *parts);
+    if (parts == NULL)
+        return false;
+    cutting->parts = parts;
+    parts[cutting->count++] = part;
+    return true;
+}
+
+static bool add_polygons(struct cutting *cutting, struct layout_geos *geos, const GEOSGeometry *all)
 {
     int pieces = GEOSGetNumGeometries_r(geos->context, all);
-    *count = 0;
-    *parts = arena_take(arena, (size_t)(pieces > 0 ? pieces : 1) * sizeof **parts);
-    if (pieces < 0 || *parts == NULL)
-        return false;
     for (int i = 0; i < pieces; i++) {
+        struct shape part;
         const GEOSGeometry *piece = GEOSGetGeometryN_r(geos->context, all, i);
         if (piece == NULL)
             return false;
         if (GEOSGeomTypeId_r(geos->context, piece) != GEOS_POLYGON ||
             GEOSisEmpty_r(geos->context, piece) == 1)
             continue; /* where they only touch */
-        if (!take_ring(&(*parts)[(*count)++], geos, piece, arena))
+        if (!take_ring(&part, geos, piece, cutting->arena) || !add_part(cutting, part))
             return false;
     }
-    return true;
+    return pieces >= 0;
 }
 
-bool layout_geos_clip(struct shape **parts, size_t *count, struct layout_geos *geos,
-                      const struct shape *outline, const struct shape *polygon, struct arena *arena)
+static bool cut_one(struct cutting *cutting, struct layout_geos *geos, const struct shape *outline,
+                    const struct shape *polygon)
 {
     GEOSGeometry *inside = geometry_of(geos, outline), *whole = geometry_of(geos, polygon);
     GEOSGeometry *cut =
         inside != NULL && whole != NULL ? GEOSIntersection_r(geos->context, inside, whole) : NULL;
-    bool is_good = cut != NULL && take_polygons(parts, count, geos, cut, arena);
+    bool is_good = cut != NULL && add_polygons(cutting, geos, cut);
     drop(geos, cut);
     drop(geos, whole);
     drop(geos, inside);
     return is_good;
+}
+
+bool layout_geos_cut(struct shape **parts, size_t *count, struct layout_geos *geos,
+                     const struct shape *outline, const struct shape *polygons,
+                     size_t polygon_count, struct arena *arena)
+{
+    struct cutting cutting = {NULL, 0, 0, arena};
+    struct shape ring = {outline->corners, outline->count + 1, false};
+    for (size_t i = 0; i < polygon_count; i++) {
+        struct point nearest[2];
+        bool is_in = flat_contains(outline, polygons[i].corners[0], 0) &&
+                     flat_distance(&polygons[i], &ring, nearest) > 0;
+        if (is_in ? !add_part(&cutting, polygons[i])
+                  : !cut_one(&cutting, geos, outline, &polygons[i]))
+            return false;
+    }
+    *parts = cutting.parts;
+    *count = cutting.count;
+    return true;
 }
 
 /* How far a piece may stay from an edge and still touch it: rounding in the difference, m. */

@@ -14,10 +14,11 @@ bool layout_geos_is_simple(bool *is_simple, struct layout_geos *geos, const stru
 /* The area that the polygons cover together. */
 bool layout_geos_union_area(double *area, struct layout_geos *geos, const struct shape *polygons,
                             size_t count);
-/* The parts of a polygon inside an outline, in the arena. */
-bool layout_geos_clip(struct shape **parts, size_t *count, struct layout_geos *geos,
-                      const struct shape *outline, const struct shape *polygon,
-                      struct arena *arena);
+/* The parts of polygons inside an outline, whose corners come once more at the end (corners[count]
+ * is corners[0]). They live in the arena or are the polygons' own corners. */
+bool layout_geos_cut(struct shape **parts, size_t *count, struct layout_geos *geos,
+                     const struct shape *outline, const struct shape *polygons,
+                     size_t polygon_count, struct arena *arena);
 /* Erosion and connectivity: with every barrier widened by `radius`, does one piece of what is left
  * of the outline touch a shape of `from` and one of `to`? Arcs are drawn with 64 chords a quarter:
  * radius is met within 0.01 %. */

@@ -1,151 +1,8 @@
 #include "layout_pathway.h"
 
 #include <math.h>
-#include <string.h>
 
-#include "layout_arcs.h"
-
-enum { PAIR_COUNT = 2 };
-
-/* What stands in the way and how far it is apart. Nodes: the side arcs, then the things. */
-struct pathway_graph {
-    struct pathway_arcs arcs;
-    struct pathway_roof roof;
-    struct shape *nodes;
-    size_t side_count, node_count;
-    double *gaps;      /* node_count × node_count */
-    bool *is_doubtful; /* the gap leads outside the roof over an eave or a ridge */
-};
-
-static double *gap_at(const struct pathway_graph *graph, size_t a, size_t b)
-{
-    return &graph->gaps[a * graph->node_count + b];
-}
-
-/* Does the way between two nearest points leave the roof over an open side? One that crosses a
- * closed side does not matter: that side is nearer to both. */
-static bool leads_outside(const struct pathway_graph *graph, struct point p, struct point q)
-{
-    const struct pathway_roof *roof = &graph->roof;
-    struct shape outline = {roof->corners, roof->count, true};
-    struct point middle = {(p.x + q.x) / 2, (p.y + q.y) / 2};
-    bool is_outside = !flat_contains(&outline, middle, 1e-6);
-    for (size_t i = 0; i < roof->count; i++) {
-        if (!flat_crosses(p, q, roof->corners[i], roof->corners[i + 1]))
-            continue;
-        if (graph->arcs.side_types[i] == ARC_SIDE)
-            return false;
-        is_outside = true;
-    }
-    return is_outside;
-}
-
-/* The lesser distance of a point on the base from two side arcs. */
-static double lesser_at(const struct shape *before, const struct shape *after, double share)
-{
-    struct point from = before->corners[0], to = after->corners[after->count - 1];
-    struct point at = {from.x + share * (to.x - from.x), from.y + share * (to.y - from.y)};
-    struct shape point = {&at, 1, false};
-    struct point nearest[2];
-    return fmin(flat_distance(&point, before, nearest), flat_distance(&point, after, nearest));
-}
-
-enum { BASE_STEPS = 64, BASE_THIRDS = 40 };
-
-/* Two side arcs that meet in an apex: as wide as the largest disc whose centre lies on the base
- * between their feet. */
-static double apex_width(const struct shape *before, const struct shape *after)
-{
-    int best = 0;
-    double widest = 0;
-    for (int i = 0; i <= BASE_STEPS; i++) {
-        double here = lesser_at(before, after, (double)i / BASE_STEPS);
-        best = here > widest ? i : best;
-        widest = fmax(widest, here);
-    }
-    double low = fmax(0, (double)(best - 1) / BASE_STEPS);
-    double high = fmin(1, (double)(best + 1) / BASE_STEPS);
-    for (int i = 0; i < BASE_THIRDS; i++) {
-        double one = low + (high - low) / 3, two = high - (high - low) / 3;
-        if (lesser_at(before, after, one) >= lesser_at(before, after, two))
-            high = two;
-        else
-            low = one;
-    }
-    if (widest > 0)
-        return 2 * fmax(widest, lesser_at(before, after, (low + high) / 2));
-    for (size_t i = 0; i < before->count; i++) { /* a corner at either end: as wide as between */
-        struct shape corner = {&before->corners[i], 1, false};
-        struct point nearest[2];
-        widest = fmax(widest, flat_distance(&corner, after, nearest));
-    }
-    return widest;
-}
-
-/* Two side arcs with one open arc between them; they are numbered so that open arc k follows side
- * k. */
-static void measure_sides(struct pathway_graph *graph, size_t a, size_t b)
-{
-    size_t count = graph->side_count;
-    struct point nearest[2];
-    double gap = flat_distance(&graph->nodes[a], &graph->nodes[b], nearest);
-    bool is_doubtful = gap > 0 && leads_outside(graph, nearest[0], nearest[1]);
-    for (size_t turn = 0; turn < PAIR_COUNT; turn++) {
-        size_t before = turn == 0 ? a : b, after = turn == 0 ? b : a;
-        if ((before + 1) % count != after)
-            continue;
-        const struct pathway_arc *open = &graph->arcs.open[before];
-        const struct point *corners = open->shape.corners;
-        if (open->is_apex)
-            gap = apex_width(&graph->nodes[before], &graph->nodes[after]);
-        else if (is_doubtful && count > PAIR_COUNT && open->shape.count == 2)
-            gap = flat_length(corners[0], corners[1]);
-        else
-            continue;
-        is_doubtful = false;
-        break;
-    }
-    *gap_at(graph, a, b) = *gap_at(graph, b, a) = gap;
-    graph->is_doubtful[a * graph->node_count + b] = is_doubtful;
-    graph->is_doubtful[b * graph->node_count + a] = is_doubtful;
-}
-
-static void measure_gap(struct pathway_graph *graph, size_t a, size_t b)
-{
-    struct point nearest[2];
-    if (a < graph->side_count && b < graph->side_count) {
-        measure_sides(graph, a, b);
-        return;
-    }
-    double gap = flat_distance(&graph->nodes[a], &graph->nodes[b], nearest);
-    bool is_doubtful = gap > 0 && leads_outside(graph, nearest[0], nearest[1]);
-    *gap_at(graph, a, b) = *gap_at(graph, b, a) = gap;
-    graph->is_doubtful[a * graph->node_count + b] = is_doubtful;
-    graph->is_doubtful[b * graph->node_count + a] = is_doubtful;
-}
-
-struct pathway_graph *pathway_graph_new(const struct pathway_roof *roof, struct arena *arena)
-{
-    struct pathway_graph *graph = arena_take(arena, sizeof *graph);
-    if (graph == NULL || !pathway_arcs_make(&graph->arcs, roof, arena))
-        return NULL;
-    graph->roof = *roof;
-    graph->side_count = graph->arcs.count;
-    graph->node_count = graph->side_count + roof->thing_count;
-    size_t count = graph->node_count;
-    graph->nodes = arena_take(arena, count * sizeof *graph->nodes);
-    graph->gaps = arena_take(arena, count * count * sizeof *graph->gaps);
-    graph->is_doubtful = arena_take(arena, count * count * sizeof *graph->is_doubtful);
-    if (graph->nodes == NULL || graph->gaps == NULL || graph->is_doubtful == NULL)
-        return NULL;
-    for (size_t i = 0; i < count; i++)
-        graph->nodes[i] =
-            i < graph->side_count ? graph->arcs.sides[i] : roof->things[i - graph->side_count];
-    for (size_t i = 0; i < count; i++)
-        for (size_t j = 0; j < i; j++)
-            measure_gap(graph, i, j);
-    return graph;
-}
+#include "layout_gap.h"
 
 /* How a chain of gaps is weighed. */
 struct weighing {
@@ -157,7 +14,7 @@ struct weighing {
 static double extend(const struct pathway_graph *graph, const struct weighing *weighing,
                      double so_far, size_t from, size_t to)
 {
-    double gap = *gap_at(graph, from, to);
+    double gap = graph->gaps[from * graph->node_count + to];
     if (weighing->skips_doubtful && graph->is_doubtful[from * graph->node_count + to])
         return INFINITY;
     if (weighing->strip > 0)
@@ -298,8 +155,11 @@ bool pathway_width(double *width, double *bare, const struct pathway_graph *grap
     struct weighing all = {0, false, graph->node_count}, sure = {0, true, graph->node_count};
     struct weighing sides = {0, false, graph->side_count};
     double most = 0;
-    if (!weigh(width, graph, &all, scratch) || !weigh(&most, graph, &sure, scratch) ||
-        !weigh(bare, graph, &sides, scratch))
+    if (!weigh(width, graph, &all, scratch) || !weigh(bare, graph, &sides, scratch))
+        return false;
+    if (!graph->has_doubt)
+        return true;
+    if (!weigh(&most, graph, &sure, scratch))
         return false;
     most = fmin(most, *bare);
     /* Gaps that lead outside may part less than they seem to: the truth lies between. */

@@ -19,7 +19,7 @@
 #include "layout_geos.h"
 
 /* A roof to be walked: its outline against the clock, closed once more (corners[count] is
- * corners[0]), the kind of each side, and what stands on it. */
+ * corners[0]), the kind of each side, and what stands on it, cut at the outline. */
 struct pathway_roof {
     const struct point *corners;
     const char *const *edges;

@@ -46,15 +46,25 @@ struct layout_plane {
     double covered_area;           /* by modules, each spot once; < 0: not yet computed */
     struct pathway_graph *pathway; /* NULL: not yet asked for */
     double pathway_width, bare_width;
+    struct layout_support *support; /* NULL: not yet asked for */
 };
 
 /* Lengths closer than this are the same, m: 0.1 mm. */
 #define LAYOUT_SLACK 1e-4
 
+/* The widest strip on two planes over one joint: the same from either side. */
+struct layout_pair {
+    const struct layout_plane *planes[2];
+    size_t sides[2];
+    double width;
+};
+
 struct layout {
     struct arena *arena;
     struct layout_geos *geos;
     struct layout_plane *planes; /* by the ordinal of the thing */
+    struct layout_pair *pairs;   /* those asked for so far */
+    size_t pair_count, pair_capacity;
 };
 
 /* The review's layout, made when first asked for. NULL: stop is set. */

@@ -52,14 +52,14 @@ bool layout_run_attachment_area(struct amount *results, const struct object *abo
 {
     const struct object *plane;
     struct layout_plane *opened;
-    struct layout_support support;
+    const struct layout_support *support;
     (void)inputs;
     if (!plane_of(&plane, about, SLOT_attachment_plane, working) ||
         !layout_support_open(&support, &opened, plane, working))
         return false;
-    for (size_t i = 0; i < support.attachment_count; i++)
-        if (support.attachments[i].object == about)
-            results[0] = layout_square_metres(support.attachments[i].area);
+    for (size_t i = 0; i < support->attachment_count; i++)
+        if (support->attachments[i].object == about)
+            results[0] = layout_square_metres(support->attachments[i].area);
     return true;
 }
 
@@ -67,22 +67,22 @@ bool layout_run_supported_area(struct amount *results, const struct object *abou
                                const struct amount *inputs, struct working *working)
 {
     struct layout_plane *plane;
-    struct layout_support support;
+    const struct layout_support *support;
     double total = 0, most = 0;
     (void)inputs;
     if (!layout_support_open(&support, &plane, about, working))
         return false;
-    for (size_t i = 0; i < support.attachment_count; i++) {
-        if (support.attachments[i].area > most || i == 0) {
-            most = support.attachments[i].area;
-            results[2] = amount_of_word(support.attachments[i].object->path);
+    for (size_t i = 0; i < support->attachment_count; i++) {
+        if (support->attachments[i].area > most || i == 0) {
+            most = support->attachments[i].area;
+            results[2] = amount_of_word(support->attachments[i].object->path);
         }
-        total += support.attachments[i].area;
+        total += support->attachments[i].area;
     }
     results[0] = layout_square_metres(total);
     results[1] = layout_square_metres(most);
     working_step(working, NULL, "%zu attachments carry %.6g m² of modules, the busiest %.6g m²",
-                 support.attachment_count, total, most);
+                 support->attachment_count, total, most);
     return true;
 }
 
@@ -90,13 +90,13 @@ bool layout_run_unsupported(struct amount *results, const struct object *about,
                             const struct amount *inputs, struct working *working)
 {
     struct layout_plane *plane;
-    struct layout_support support;
+    const struct layout_support *support;
     size_t count = 0;
     (void)inputs;
     if (!layout_support_open(&support, &plane, about, working))
         return false;
     for (size_t i = 0; i < plane->module_count; i++)
-        if (!support.is_carried[i] && count++ == 0)
+        if (!support->is_carried[i] && count++ == 0)
             results[1] = amount_of_word(plane->modules[i].object->path);
     results[0] = amount_of_number((double)count);
     return true;
@@ -112,23 +112,23 @@ static bool find_spans(struct spans *out, const struct object *about, struct wor
 {
     const struct object *plane;
     struct layout_plane *opened;
-    struct layout_support support;
+    const struct layout_support *support;
     if (!plane_of(&plane, about, SLOT_rail_plane, working) ||
         !layout_support_open(&support, &opened, plane, working))
         return false;
     const struct layout_rail *rail = NULL;
-    for (size_t i = 0; i < support.rail_count; i++)
-        rail = support.rails[i].object == about ? &support.rails[i] : rail;
+    for (size_t i = 0; i < support->rail_count; i++)
+        rail = support->rails[i].object == about ? &support->rails[i] : rail;
     if (rail == NULL)
         return working_beyond(working, "rail %s is not among the rails of its plane", about->path);
     double at = rail->from; /* walks from one attachment to the next */
     *out = (struct spans){0, 0, 0};
     for (;;) {
         double next = INFINITY;
-        for (size_t i = 0; i < support.attachment_count; i++) {
-            struct point p = support.attachments[i].at;
-            double along = support.runs_up ? p.y : p.x;
-            if (support.attachments[i].rail == about && (out->count == 0 || along > at))
+        for (size_t i = 0; i < support->attachment_count; i++) {
+            struct point p = support->attachments[i].at;
+            double along = support->runs_up ? p.y : p.x;
+            if (support->attachments[i].rail == about && (out->count == 0 || along > at))
                 next = fmin(next, along);
         }
         if (isinf(next))

@@ -3,58 +3,96 @@
 #include <math.h>
 #include <string.h>
 
-static bool read_rails(struct layout_support *out, const struct object *plane,
-                       struct working *working)
+/* Reads the rails' facts; `out` is NULL where they are only to be noted. */
+static bool read_rail(struct layout_rail *out, const struct object *rail, bool runs_up,
+                      struct working *working)
+{
+    const struct fact *at;
+    struct quantity length;
+    if (!layout_need_fact(&at, rail, SLOT_rail_at, working) ||
+        !need_quantity(&length, rail, SLOT_rail_length, working))
+        return false;
+    struct point p = at->is.point;
+    double from = runs_up ? p.y : p.x;
+    if (out != NULL)
+        *out = (struct layout_rail){
+            .object = rail, .across = runs_up ? p.x : p.y, .from = from, .to = from + length.value};
+    return true;
+}
+
+static bool read_direction(struct layout_support *out, struct working *working)
 {
     const struct objects *rackings = &working->design->of_kind[KIND_racking];
-    struct object *const *rails;
     const char *direction;
-    if (!need_objects(&rails, &out->rail_count, plane, SLOT_roof_plane_rails, working))
-        return false;
-    out->runs_up = false;
-    if (out->rail_count == 0)
-        return true;
     if (rackings->count == 0)
         return working_missing(working, working->design->root, SLOT_design_racking);
     if (!need_word(&direction, rackings->items[0], SLOT_racking_rail_direction, working))
         return false;
     out->runs_up = strcmp(direction, "up the slope") == 0;
-    out->rails = arena_take(working->arena, out->rail_count * sizeof *out->rails);
-    if (out->rails == NULL)
-        return working_short(working);
-    for (size_t i = 0; i < out->rail_count; i++) {
-        const struct fact *at;
-        struct quantity length;
-        if (!layout_need_fact(&at, rails[i], SLOT_rail_at, working) ||
-            !need_quantity(&length, rails[i], SLOT_rail_length, working))
-            return false;
-        struct point p = at->is.point;
-        double from = out->runs_up ? p.y : p.x;
-        out->rails[i] =
-            (struct layout_rail){rails[i], out->runs_up ? p.x : p.y, from, from + length.value};
-    }
     return true;
 }
 
-static bool read_attachments(struct layout_support *out, const struct object *plane,
+static bool read_rails(struct layout_support *out, bool is_kept, const struct object *plane,
+                       struct working *working)
+{
+    struct object *const *rails;
+    size_t count;
+    if (!need_objects(&rails, &count, plane, SLOT_roof_plane_rails, working) ||
+        (count > 0 && !read_direction(out, working)))
+        return false;
+    if (!is_kept &&
+        (out->rails = arena_take(working->layout->arena, count * sizeof *out->rails)) == NULL)
+        return working_short(working);
+    for (size_t i = 0; i < count; i++)
+        if (!read_rail(is_kept ? NULL : &out->rails[i], rails[i], out->runs_up, working))
+            return false;
+    out->rail_count = count;
+    return true;
+}
+
+static bool read_attachments(struct layout_support *out, bool is_kept, const struct object *plane,
                              struct working *working)
 {
     struct object *const *objects;
-    if (!need_objects(&objects, &out->attachment_count, plane, SLOT_roof_plane_attachments,
-                      working))
+    size_t count;
+    if (!need_objects(&objects, &count, plane, SLOT_roof_plane_attachments, working))
         return false;
-    out->attachments = arena_take(working->arena, out->attachment_count * sizeof *out->attachments);
-    if (out->attachments == NULL)
+    if (!is_kept && (out->attachments = arena_take(working->layout->arena,
+                                                   count * sizeof *out->attachments)) == NULL)
         return working_short(working);
-    for (size_t i = 0; i < out->attachment_count; i++) {
+    for (size_t i = 0; i < count; i++) {
         const struct fact *at;
         const struct object *rail = NULL;
         if (!layout_need_fact(&at, objects[i], SLOT_attachment_at, working) ||
             (out->rail_count > 0 && !need_object(&rail, objects[i], SLOT_attachment_rail, working)))
             return false;
-        out->attachments[i] = (struct layout_attachment){objects[i], at->is.point, rail, 0};
+        if (!is_kept)
+            out->attachments[i] =
+                (struct layout_attachment){.object = objects[i], .at = at->is.point, .rail = rail};
     }
+    out->attachment_count = count;
     return true;
+}
+
+/* Finds the line of each rail and each attachment. */
+static void find_lines(struct layout_support *support)
+{
+    struct layout_rail *rails = support->rails;
+    for (size_t i = 0; i < support->rail_count; i++) {
+        rails[i].line = i;
+        for (size_t j = i; j > 0; j--)
+            if (fabs(rails[j - 1].across - rails[i].across) <= LAYOUT_SLACK)
+                rails[i].line = rails[j - 1].line;
+    }
+    for (size_t i = 0; i < support->attachment_count; i++) {
+        struct layout_attachment *one = &support->attachments[i];
+        one->line = support->rail_count; /* none */
+        for (size_t j = 0; j < support->rail_count; j++)
+            if (rails[j].object == one->rail)
+                one->line = rails[j].line;
+        for (size_t j = 0; j < support->rail_count; j++)
+            rails[j].has_attachment = rails[j].has_attachment || rails[j].line == one->line;
+    }
 }
 
 /* A module seen along the rails. */
@@ -70,43 +108,22 @@ static struct stretch stretch_of(const struct layout_support *support,
                             : (struct stretch){a.x, b.x, a.y, b.y};
 }
 
-static bool is_below(const struct layout_rail *rail, const struct stretch *module)
+/* Does the rail lie below the module, and does anything hold it? */
+static bool carries(const struct layout_rail *rail, const struct stretch *module)
 {
-    return rail->across >= module->low - LAYOUT_REACH &&
+    return rail->has_attachment && rail->across >= module->low - LAYOUT_REACH &&
            rail->across <= module->high + LAYOUT_REACH && rail->from < module->to - LAYOUT_SLACK &&
            rail->to > module->from + LAYOUT_SLACK;
 }
 
-/* Rails in one line are one: is the attachment on a rail of that line? */
-static bool is_on_line(const struct layout_support *support, const struct layout_attachment *one,
-                       double across)
-{
-    for (size_t i = 0; i < support->rail_count; i++)
-        if (support->rails[i].object == one->rail &&
-            fabs(support->rails[i].across - across) <= LAYOUT_SLACK)
-            return true;
-    return false;
-}
-
-static bool has_attachment(const struct layout_support *support, double across)
-{
-    for (size_t i = 0; i < support->attachment_count; i++)
-        if (is_on_line(support, &support->attachments[i], across))
-            return true;
-    return false;
-}
-
-/* The part of low..high that is nearer to `mine` than to any other rail line that carries the
- * module.
- */
+/* The part of low..high that is nearer to a rail than to any other line that carries the module. */
 static double width_of_line(const struct layout_support *support, const struct stretch *module,
-                            double mine)
+                            const struct layout_rail *rail)
 {
-    double low = module->low, high = module->high;
+    double low = module->low, high = module->high, mine = rail->across;
     for (size_t i = 0; i < support->rail_count; i++) {
         double other = support->rails[i].across;
-        if (fabs(other - mine) <= LAYOUT_SLACK || !is_below(&support->rails[i], module) ||
-            !has_attachment(support, other))
+        if (support->rails[i].line == rail->line || !carries(&support->rails[i], module))
             continue;
         if (other < mine)
             low = fmax(low, (other + mine) / 2);
@@ -123,16 +140,16 @@ static double along_of(const struct layout_support *support, size_t attachment)
 }
 
 /* Shares a line's strip of a module among the line's attachments. */
-static void share_strip(struct layout_support *support, const struct stretch *module, double across,
+static void share_strip(struct layout_support *support, const struct stretch *module, size_t line,
                         double width)
 {
     for (size_t i = 0; i < support->attachment_count; i++) {
-        if (!is_on_line(support, &support->attachments[i], across))
-            continue;
         double from = module->from, to = module->to, mine = along_of(support, i);
+        if (support->attachments[i].line != line)
+            continue;
         for (size_t j = 0; j < support->attachment_count; j++) {
             double other = along_of(support, j);
-            if (j == i || !is_on_line(support, &support->attachments[j], across))
+            if (j == i || support->attachments[j].line != line)
                 continue;
             if (fabs(other - mine) <= LAYOUT_SLACK) /* two at one spot: the first takes all */
                 to = j < i ? from : to;
@@ -150,15 +167,14 @@ static bool share_by_rails(struct layout_support *support, const struct layout_m
     struct stretch stretch = stretch_of(support, module);
     bool is_carried = false;
     for (size_t i = 0; i < support->rail_count; i++) {
-        double across = support->rails[i].across;
+        const struct layout_rail *rail = &support->rails[i];
         bool is_counted = false; /* by a rail before it in the same line */
         for (size_t j = 0; j < i; j++)
-            is_counted = is_counted || (fabs(support->rails[j].across - across) <= LAYOUT_SLACK &&
-                                        is_below(&support->rails[j], &stretch));
-        if (is_counted || !is_below(&support->rails[i], &stretch) ||
-            !has_attachment(support, across))
+            is_counted = is_counted || (support->rails[j].line == rail->line &&
+                                        carries(&support->rails[j], &stretch));
+        if (is_counted || !carries(rail, &stretch))
             continue;
-        share_strip(support, &stretch, across, width_of_line(support, &stretch, across));
+        share_strip(support, &stretch, rail->line, width_of_line(support, &stretch, rail));
         is_carried = true;
     }
     return is_carried;
@@ -201,18 +217,15 @@ static bool share_directly(struct layout_support *support, const struct layout_m
     return true;
 }
 
-bool layout_support_open(struct layout_support *out, struct layout_plane **plane,
-                         const struct object *about, struct working *working)
+static bool share_all(struct layout_support *out, const struct layout_plane *plane,
+                      struct working *working)
 {
-    *out = (struct layout_support){0};
-    if (!layout_plane_open(plane, about, LAYOUT_MODULES, working) ||
-        !read_rails(out, about, working) || !read_attachments(out, about, working))
-        return false;
-    out->is_carried = arena_take(working->arena, (*plane)->module_count * sizeof(bool));
+    out->is_carried = arena_take(working->layout->arena, plane->module_count * sizeof(bool));
     if (out->is_carried == NULL)
         return working_short(working);
-    for (size_t i = 0; i < (*plane)->module_count; i++) {
-        const struct layout_module *module = &(*plane)->modules[i];
+    find_lines(out);
+    for (size_t i = 0; i < plane->module_count; i++) {
+        const struct layout_module *module = &plane->modules[i];
         if (out->rail_count > 0)
             out->is_carried[i] = share_by_rails(out, module);
         else if (!share_directly(out, module, &out->is_carried[i], working))
@@ -220,5 +233,24 @@ bool layout_support_open(struct layout_support *out, struct layout_plane **plane
         if (out->is_carried[i])
             out->carried_area += flat_area(module->corners, 4);
     }
+    return true;
+}
+
+bool layout_support_open(const struct layout_support **out, struct layout_plane **plane,
+                         const struct object *about, struct working *working)
+{
+    struct layout_support *support;
+    if (!layout_plane_open(plane, about, LAYOUT_MODULES, working))
+        return false;
+    bool is_kept = (*plane)->support != NULL;
+    support = is_kept ? (*plane)->support : arena_take(working->layout->arena, sizeof *support);
+    if (support == NULL)
+        return working_short(working);
+    if (!read_rails(support, is_kept, about, working) ||
+        !read_attachments(support, is_kept, about, working) ||
+        (!is_kept && !share_all(support, *plane, working)))
+        return false;
+    (*plane)->support = support;
+    *out = support;
     return true;
 }

@@ -11,6 +11,7 @@ struct layout_attachment {
     const struct object *object;
     struct point at;
     const struct object *rail; /* NULL: it carries modules directly */
+    size_t line;               /* the first rail in that rail's line */
     double area;               /* of modules, m² */
 };
 
@@ -18,6 +19,8 @@ struct layout_rail {
     const struct object *object;
     double across; /* its coordinate across its run */
     double from, to;
+    size_t line;         /* the first rail in its line: rails in one line are one */
+    bool has_attachment; /* on any rail of its line */
 };
 
 /* Every spot of a module goes to the nearest rail below that module (on either side of it, across
@@ -33,8 +36,8 @@ struct layout_support {
     double carried_area;
 };
 
-/* Lives in the working's arena. False: stop is set. */
-bool layout_support_open(struct layout_support *out, struct layout_plane **plane,
+/* Kept with the plane; the facts are noted each time. False: stop is set. */
+bool layout_support_open(const struct layout_support **out, struct layout_plane **plane,
                          const struct object *about, struct working *working);
 
 #endif

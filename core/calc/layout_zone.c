@@ -124,59 +124,45 @@ bool layout_run_attachment_zone(struct amount *results, const struct object *abo
     return true;
 }
 
-/* How far from both of two lines the module's best corner piece is: the least, over the module, of
- * the greater of two distances. Both are convex, so two nested searches by thirds find it. */
-struct corner_search {
-    const struct layout_plane *plane;
-    enum line a, b;
-    struct point low, high;
-};
-
-static double greater_at(const struct corner_search *search, double x, double y)
+/* The part of a module in the strip along a side: within reach of it, and of its ends lengthwise.
+ */
+static size_t cut_to_strip(struct point *cell, const struct place_in_plan *place, struct point from,
+                           struct point to, double reach)
 {
-    struct point at = {x, y};
-    struct shape point = {&at, 1, false};
-    return fmax(distance_to(search->plane, &point, search->a),
-                distance_to(search->plane, &point, search->b));
+    double length = flat_length(from, to);
+    double dx = (to.x - from.x) / length, dy = (to.y - from.y) / length;
+    double along = dx * from.x + dy * from.y, beside = -dy * from.x + dx * from.y;
+    size_t count = 4;
+    for (size_t i = 0; i < count; i++)
+        cell[i] = place->corners[i];
+    if (length <= 0)
+        return 0;
+    count = flat_cut(cell, count, -dy, dx, beside + reach);
+    count = flat_cut(cell, count, dy, -dx, -beside + reach);
+    count = flat_cut(cell, count, dx, dy, along + length + reach);
+    return flat_cut(cell, count, -dx, -dy, -along + reach);
 }
 
-enum { THIRDS = 40 };
-
-static double least_at(const struct corner_search *search, double x)
-{
-    double low = search->low.y, high = search->high.y;
-    for (int i = 0; i < THIRDS; i++) {
-        double one = low + (high - low) / 3, two = high - (high - low) / 3;
-        if (greater_at(search, x, one) <= greater_at(search, x, two))
-            high = two;
-        else
-            low = one;
-    }
-    return greater_at(search, x, (low + high) / 2);
-}
-
-static double least_in(const struct corner_search *search)
-{
-    double low = search->low.x, high = search->high.x;
-    for (int i = 0; i < THIRDS; i++) {
-        double one = low + (high - low) / 3, two = high - (high - low) / 3;
-        if (least_at(search, one) <= least_at(search, two))
-            high = two;
-        else
-            low = one;
-    }
-    return least_at(search, (low + high) / 2);
-}
-
+/* Is a part of the module within reach of both lines? */
 static bool reaches_corner(const struct zoning *zoning, const struct place_in_plan *place,
                            enum line a, enum line b, const double *distances)
 {
+    const struct layout_plane *plane = zoning->plane;
     double reach = zoning->width + LAYOUT_SLACK;
-    if (!is_corner_pair(a, b, zoning->scheme) || distances[a] > reach || distances[b] > reach)
+    if (!is_corner_pair(a, b, zoning->scheme) || distances[a] > reach || distances[b] > reach ||
+        fmin(distances[a], distances[b]) > zoning->corner + LAYOUT_SLACK)
         return false;
-    struct corner_search search = {zoning->plane, a, b, place->corners[0], place->corners[2]};
-    return least_in(&search) <= reach &&
-           fmin(distances[a], distances[b]) <= zoning->corner + LAYOUT_SLACK;
+    for (size_t i = 0; i < plane->count; i++) {
+        struct point cell[8];
+        if (strcmp(plane->edges[i], line_names[a]) != 0)
+            continue;
+        size_t count = cut_to_strip(cell, place, flatten(plane, plane->corners[i]),
+                                    flatten(plane, plane->corners[i + 1]), reach);
+        struct shape part = {cell, count, true};
+        if (count > 0 && distance_to(plane, &part, b) <= reach)
+            return true;
+    }
+    return false;
 }
 
 /* The worst zone that a module reaches into. Of 3e and 3r the worse one is 3r up to 20°, 3e above

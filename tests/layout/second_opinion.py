@@ -271,7 +271,8 @@ def straddling(plane, other, joint):
         lines = plane.sides(*kinds) + [move(s) for s in other.sides(*kinds)]
         return [line for line in lines if not line.within(shared)]
 
-    things = plane.whole_things() + [move(t) for t in other.whole_things()]
+    things = [part for thing in plane.whole_things() + [move(t) for t in other.whole_things()]
+              for part in pieces(thing.intersection(polygon)) if part.area > 0]
     minx, miny, maxx, maxy = polygon.bounds
     ridges = both("ridge")
     if not ridges:
