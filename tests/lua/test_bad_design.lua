@@ -181,7 +181,7 @@ function TestFacts:test_numbers_that_are_none()
   refused(HEAD .. "site: {elevation: -inf ft}\n", "3:19 number-bad", "not a finite number")
   refused(HEAD .. "site: {elevation: 1e999 ft}\n", "3:19 range", "too large or too small")
   refused(HEAD .. "building: {stories: .inf}\n", "3:21 count", "a whole number is needed", "stories: 1")
-  refused(HEAD .. "building: {stories: 1.5}\n", "3:21 count", "a whole number is needed")
+  refused(HEAD .. "building: {stories: 1.5}\n", "3:22 count", "a whole number is needed")
   refused(HEAD .. "site: {elevation: -40000 ft}\n", "3:19 range", "believable values run from -300 to 15000 ft")
 end
 
