@@ -7,13 +7,20 @@ struct layout_geos {
     GEOSContextHandle_t context;
 };
 
-enum { CHORDS_A_QUARTER = 64 };
+enum { CHORDS_A_QUARTER = 64, ROOM_FOR_CONTEXT = 64 * 1024 };
 
 struct layout_geos *layout_geos_new(void)
 {
     struct layout_geos *geos = malloc(sizeof *geos);
-    if (geos == NULL)
+    /* GEOS_init_r is the one call that does not catch its own want of memory: see first that there
+     * is some. */
+    void *room = malloc(ROOM_FOR_CONTEXT);
+    if (geos == NULL || room == NULL) {
+        free(room);
+        free(geos);
         return NULL;
+    }
+    free(room);
     geos->context = GEOS_init_r(); /* no handlers: nothing is printed */
     if (geos->context != NULL)
         return geos;
