@@ -344,6 +344,10 @@ static void test_escape(void)
     struct object *model = add_model(&trial, 2, 1);
     add_module(&trial, front, model, 2, 1, "portrait"); /* 2 to 3 */
     add_module(&trial, front, model, 4.5, 1, "portrait");
+    /* Leans over the opening, but only above it: below y = 4 it reaches from 1 to 1.9. */
+    const double leaning[][2] = {{1, 3.8}, {1.5, 3.8}, {3.9, 5}, {3.5, 5}};
+    struct object *flue = add_obstruction(&trial, front);
+    give_points(&trial, flue, SLOT_obstruction_outline, leaning, 4);
     struct object *opening = add_thing(&trial, KIND_escape_opening, trial.building, "bedroom");
     give_object(opening, SLOT_escape_opening_plane, front);
     give_point(opening, SLOT_escape_opening_at, 3.35, 4);
@@ -405,6 +409,8 @@ static void test_zones(void)
     CHECK_TEXT(zone_of(&trial, middle, "gable", 0.5, 0, 0), "1", "narrow strips");
     CHECK_TEXT(zone_of(&trial, corner, "gable", 1, 0, 0), "3e", "in the corner");
     CHECK_TEXT(zone_of(&trial, corner, "gable", 0.6, 0, 0), "2n", "at the rake only");
+    CHECK_TEXT(zone_of(&trial, corner, "low slope", 1, 0.45, 0), "2", "past the corner's depth");
+    CHECK_TEXT(zone_of(&trial, corner, "low slope", 1, 0.5, 0), "3", "just within it");
     trial_free(&trial);
 }
 
