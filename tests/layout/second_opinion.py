@@ -17,7 +17,7 @@ from shapely.ops import unary_union
 LENGTH_TOLERANCE = 1e-6   # m, distances
 AREA_TOLERANCE = 1e-6     # m²
 PATHWAY_TOLERANCE = 6e-4  # m, and the same share of the width: shapely's arcs are chords
-CHORDS = 32               # a quarter
+CHORDS = 24               # a quarter
 SLACK = 1e-4              # m, what stands out by less stands in
 YARD = 0.9144
 
@@ -187,7 +187,7 @@ def pieces(shape):
 
 def bisect(holds, high):
     low = 0.0
-    while high - low > 2e-4:
+    while high - low > 3e-4:
         middle = (low + high) / 2
         low, high = (middle, high) if holds(middle) else (low, middle)
     return low
