@@ -116,16 +116,31 @@ char *arena_format(struct arena *arena, const char *format, ...)
     return text;
 }
 
+/* Takes the first `size` bytes of what the current block has left, as they are. */
+static char *keep_written(struct block *block, size_t size)
+{
+    char *text = (char *)block->bytes + block->used;
+
+    block->used += (size + PIECE - 1) / PIECE * PIECE;
+    return text;
+}
+
 char *arena_format_list(struct arena *arena, const char *format, va_list arguments)
 {
+    struct block *block = arena->current;
+    size_t room = block ? (block->size - block->used) / PIECE * PIECE : 0;
     va_list again;
 
+    /* Written where it will stand, if it fits there; else only measured. */
     va_copy(again, arguments);
-    int length = vsnprintf(NULL, 0, format, again);
+    int length =
+        vsnprintf(room > 0 ? (char *)block->bytes + block->used : NULL, room, format, again);
     va_end(again);
     assert(length >= 0);
     if (length < 0)
         return NULL;
+    if ((size_t)length < room)
+        return keep_written(block, (size_t)length + 1);
 
     char *text = arena_take(arena, (size_t)length + 1);
     if (text)
