@@ -27,6 +27,18 @@ const struct calculator *calculator_at(size_t at)
     return one != NULL ? one : find_nth(true, &at);
 }
 
+const struct calculator *calculator_next(const struct calculator *before, enum kind_id about_kind)
+{
+    bool is_behind = before == NULL;
+    for (size_t i = 0; i < sizeof lists / sizeof lists[0]; i++)
+        for (const struct calculator *one = lists[i]; one->name != NULL; one++) {
+            if (is_behind && one->about_kind == about_kind)
+                return one;
+            is_behind = is_behind || one == before;
+        }
+    return NULL;
+}
+
 const struct calculator *calculator_find(enum kind_id about_kind, const char *name)
 {
     for (size_t i = 0; i < sizeof lists / sizeof lists[0]; i++)

@@ -36,6 +36,8 @@ struct calculator {
 
 /* All calculators: free ones first, then methods by kind; NULL past the end. */
 const struct calculator *calculator_at(size_t at);
+/* The next one about a kind behind `before` (NULL: the first), or NULL. */
+const struct calculator *calculator_next(const struct calculator *before, enum kind_id about_kind);
 /* By name among the free ones (KIND_NONE) or the methods of a kind; or NULL. */
 const struct calculator *calculator_find(enum kind_id about_kind, const char *name);
 /* Checks the inputs against the parameters, runs, notes the call and its results as steps. `inputs`
