@@ -139,7 +139,7 @@ static bool take_loads(double **out, size_t *count, const struct object *plane,
 {
     struct object *const *attachments;
     struct layout_plane *opened;
-    struct layout_support support;
+    const struct layout_support *support = NULL;
     struct amount stated = inputs[ARRAY_ATTACHMENT_LOAD], spread = inputs[ARRAY_ARRAY_LOAD];
     if (is_given(stated) == is_given(spread))
         return working_wrong(working, "attachment_load",
@@ -151,13 +151,13 @@ static bool take_loads(double **out, size_t *count, const struct object *plane,
     if (*out == NULL)
         return working_short(working);
     for (size_t i = 0; is_given(spread) && i < opened->module_count; i++)
-        if (!support.is_carried[i])
+        if (!support->is_carried[i])
             return working_beyond(working, "no attachment is found that carries module %s",
                                   opened->modules[i].object->path);
     for (size_t i = 0; i < *count; i++)
         (*out)[i] = is_given(stated)
                         ? stated.quantity.value / TIMBER_POUND_FORCE
-                        : spread.quantity.value * support.attachments[i].area / TIMBER_POUND_FORCE;
+                        : spread.quantity.value * support->attachments[i].area / TIMBER_POUND_FORCE;
     return true;
 }
 
