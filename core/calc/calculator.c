@@ -7,9 +7,9 @@
 #include "unit.h"
 
 static const struct calculator *const lists[] = {
-    string_calculators,  conductor_calculators, service_calculators,
-    wind_calculators,    snow_calculators,      fastener_calculators,
-    framing_calculators, load_calculators,      layout_calculators};
+    string_calculators, conductor_calculators, service_calculators, wind_calculators,
+    snow_calculators,   fastener_calculators,  framing_calculators, load_calculators,
+    layout_calculators, placed_calculators};
 
 /* Runs through the lists: those of one kind of calculator after the other. */
 static const struct calculator *find_nth(bool is_method, size_t *at)

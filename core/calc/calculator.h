@@ -61,5 +61,7 @@ extern const struct calculator framing_calculators[];  /* framing.c */
 extern const struct calculator
     load_calculators[]; /* load.c: weights, combinations, tributary areas */
 extern const struct calculator layout_calculators[]; /* layout.c: roof geometry */
+extern const struct calculator
+    placed_calculators[]; /* placed_wind.c: wind and snow where things lie */
 
 #endif

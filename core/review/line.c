@@ -17,6 +17,23 @@ static bool add_messages(struct findings *findings)
     return true;
 }
 
+/* What is wrong with the geometry of the roof is said before any rule stumbles over it. */
+static bool check_layout(struct review *review, struct arena *arena)
+{
+    struct layout_fault *faults;
+    size_t count;
+    if (!layout_check(&faults, &count, review->design, arena))
+        return false;
+    for (size_t i = 0; i < count; i++) {
+        const struct object *object = faults[i].object;
+        const struct fact *fact = object_fact(object, faults[i].slot);
+        struct place place = object_has(object, faults[i].slot) ? fact->place : object->place;
+        problems_add(&review->problems, PROBLEM_INPUT, "geometry", place, "%s %s: %s",
+                     object->kind->name, object->path, faults[i].message);
+    }
+    return true;
+}
+
 /* The permit's number, or NULL. */
 static const char *permit_of(const struct design *design)
 {
@@ -58,7 +75,8 @@ bool bench_review(struct review *out, struct bench *bench, const char *design_pa
                   const struct bench_options *options)
 {
     bench_start(bench, out);
-    if (!read_design(out, bench, design_path, options))
+    if (!read_design(out, bench, design_path, options) ||
+        (out->design != NULL && !check_layout(out, bench->arena)))
         return false;
     bool is_resolved = review_find_date(out, options->on) && bench_resolve(out, bench, options);
     if (is_resolved && out->design != NULL && !judge_all(out, bench, options->with_working))

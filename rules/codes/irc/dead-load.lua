@@ -1,7 +1,7 @@
 ---@type plumbrule.Rule
 return {
   title = "Weight of the array on the roof",
-  cite = "R324.4.1",
+  cite = { ["2018"] = "R324.4.1", ["2021"] = "R324.4.1", ["2024"] = "R329.4.1 (number from memory)" },
   about = "design",
   applies = function(design) return design.modules:count() > 0 end,
   check = function(design, book)

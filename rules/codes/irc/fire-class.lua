@@ -3,14 +3,26 @@ return {
   title = "Fire class of racking and modules",
   cite = "R902.4",
   about = "racking",
-  check = function(racking, _, design)
+  check = function(racking, book, design)
     local model = racking.model
     shall.be("The racking is listed to UL 2703", model.listings:has("UL 2703"))
+    local last -- one test for each run of like modules
     for _, module in ipairs(design.modules) do
-      shall.be("The racking's fire class holds for this module's type", model.fire_types:has(tostring(module.model.fire_type)))
-      shall.be_at_least("Slope of the roof", module.plane.slope, model.fire_minimum_slope)
+      if not last or not same(last.model, module.model) or not same(last.plane, module.plane) then
+        shall.be(format("The racking's fire class holds for %s", module.model.fire_type), model.fire_types:has(tostring(module.model.fire_type)))
+        shall.be_at_least(format("Slope of %s", module.plane:called()), module.plane.slope, model.fire_minimum_slope, deg)
+        last = module
+      end
     end
     shall.be("The system has a fire class", not racking.system_fire_class:is("unrated"))
+    local asked = book.roof_fire_class
+    if asked:is("A") then
+      shall.be("Modules and racking together are of class A", racking.system_fire_class:is("A"))
+    elseif asked:is("B") then
+      shall.be("Modules and racking together are of class B or better", racking.system_fire_class:is("A", "B"))
+    elseif asked:is("C") then
+      shall.be("Modules and racking together are of class C or better", racking.system_fire_class:is("A", "B", "C"))
+    end
   end,
   remedy = "Use modules of a type that the racking's listing names.",
 }

@@ -1,7 +1,7 @@
 ---@type plumbrule.Rule
 return {
   title = "Modules lie on the roof",
-  cite = "R324.4",
+  cite = { ["2018"] = "R324.4", ["2021"] = "R324.4", ["2024"] = "R329.4 (number from memory)" },
   about = "roof_plane",
   applies = function(plane) return plane.modules:count() > 0 end,
   check = function(plane)

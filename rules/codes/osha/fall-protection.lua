@@ -5,11 +5,20 @@ return {
   about = "jobsite",
   -- The threshold is six feet or more.
   applies = function(jobsite, book) return jobsite.working_height >= book.fall_protection_height end,
-  check = function(jobsite)
-    shall.be("Guardrail, safety net or personal fall arrest", jobsite.fall_protection:is("guardrail", "safety net", "personal fall arrest"))
+  check = function(jobsite, book, design)
+    if jobsite.fall_protection:is("warning line") then
+      for _, plane in ipairs(design.roof.planes) do
+        if plane.modules:count() > 0 then
+          shall.not_exceed(format("Slope of %s, where a warning line is to do", plane:called()), plane.slope, book.warning_line_slope, deg)
+        end
+      end
+      review("A warning line needs a safety monitor or other measures beside it: whoever runs the job must say which")
+    else
+      shall.be("Guardrail, safety net or personal fall arrest", jobsite.fall_protection:is("guardrail", "safety net", "personal fall arrest"))
+    end
     if jobsite.fall_protection:is("guardrail") then
-      shall.be_at_least("Height of the guardrail", jobsite.guardrail_height, 39 * inch)
-      shall.not_exceed("Height of the guardrail", jobsite.guardrail_height, 45 * inch)
+      shall.be_at_least("Height of the guardrail", jobsite.guardrail_height, book.guardrail_least, inch)
+      shall.not_exceed("Height of the guardrail, at most", jobsite.guardrail_height, book.guardrail_most, inch)
     end
     if jobsite.fall_protection:is("personal fall arrest") then
       shall.be("A plan to rescue somebody who hangs in a harness", jobsite.rescue_plan)

@@ -1,0 +1,51 @@
+---@type plumbrule.Rule
+return {
+  title = "Rafters without and with the array",
+  cite = "2.4, Chapter 7; NDS 3.3, 3.4, 3.5",
+  about = "roof_plane",
+  applies = function(plane) return plane.modules:count() > 0 and plane.attachments:count() > 0 end,
+  check = function(plane, book, design)
+    local edition, basis, ground_snow = book:edition("asce"), tostring(book.ground_snow_basis), book.ground_snow_load
+    if book.site_snow_study then ground_snow = design.site.ground_snow_load end
+    local framing = plane.framing
+    local dead = plane.dead_load / cos(plane.slope) -- per area of plan, as live load and snow are
+    local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
+    if ground_snow > book.unbalanced_snow_from then
+      local drifted, _, needed = plane:unbalanced_snow(edition, basis, ground_snow)
+      if needed then snow = largest(snow, drifted) end
+    end
+    -- Snow of a strength-level map counts seven tenths beside allowable stresses.
+    if same(basis, "strength level") then snow = 0.7 * snow end
+    local live, array = book.roof_live_load, design:array_dead_load()
+
+    local function compare(name, load, duration)
+      local stress, allowed = framing:bending { load = load, load_duration = duration }
+      shall.not_exceed(format("Bending stress without the array under %s", name), stress, allowed, psi)
+      local shear, shear_allowed = framing:shear { load = load, load_duration = duration }
+      shall.not_exceed(format("Shear stress without the array under %s", name), shear, shear_allowed, psi)
+    end
+    compare("live load", dead + live, "roof live")
+    shall.not_exceed("Deflection without the array", framing:deflection(largest(live, snow), book.rafter_deflection), framing.span / book.rafter_deflection, inch)
+    if snow > 0 * psf then compare("snow", dead + snow, "snow") end
+
+    local function compare_with(name, roof_load, array_load, duration)
+      local stress, allowed, _, shear, shear_allowed = framing:under_array {
+        roof_load = roof_load, array_load = array_load, load_duration = duration }
+      shall.not_exceed(format("Bending stress with the array under %s", name), stress, allowed, psi)
+      shall.not_exceed(format("Shear stress with the array under %s", name), shear, shear_allowed, psi)
+    end
+    -- Where the modules lie close to the roof nobody walks there.
+    if design.racking.gap_below_modules > book.live_load_gap then
+      compare_with("live load", dead + live, array, "roof live")
+    end
+    if snow > 0 * psf then
+      compare_with("snow on the roof", dead + snow, array, "snow")
+      compare_with("snow on the modules, through their attachments", dead, array + snow * cos(plane.slope), "snow")
+      local _, _, _, _, _, sag = framing:under_array { roof_load = 0 * psf, array_load = snow * cos(plane.slope), load_duration = "snow" }
+      shall.not_exceed("Deflection with snow on the modules", sag, framing.span / book.rafter_deflection, inch)
+    else
+      compare_with("its own weight", dead, array, "dead")
+    end
+  end,
+  remedy = "Stagger the attachments so that each rafter takes its share, strengthen the rafters, or have an engineer look.",
+}

@@ -1,0 +1,34 @@
+---@type plumbrule.Rule
+return {
+  title = "Growth of gravity load on existing members",
+  cite = "806.2 (secondary source)",
+  about = "roof_plane",
+  applies = function(plane) return plane.modules:count() > 0 and plane.attachments:count() > 0 end,
+  check = function(plane, book, design)
+    local edition, basis, ground_snow = book:edition("asce"), tostring(book.ground_snow_basis), book.ground_snow_load
+    if book.site_snow_study then ground_snow = design.site.ground_snow_load end
+    local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
+    if same(basis, "strength level") then snow = 0.7 * snow end
+    local live, slope = book.roof_live_load, plane.slope
+    local under = live
+    if design.racking.gap_below_modules <= book.live_load_gap then under = 0 * psf end
+    -- All per area of the surface, so that dead load and array need no turning.
+    local change, member = calc.existing_structure_change {
+      dead = plane.dead_load, roof_live = live * cos(slope), snow = snow * cos(slope), array_dead = design:array_dead_load(),
+      live_under_array = under * cos(slope), roof_area = plane:area(), array_area = plane:covered_area(),
+    }
+    local framing = plane.framing
+    shall.meet_one_of {
+      { "little growth", function()
+          shall.not_exceed("Growth of the load on the whole plane", change, book.gravity_increase_limit)
+          shall.not_exceed("Growth of the load on a member below the array", member, book.gravity_increase_limit)
+        end },
+      { "the members carry it", function()
+          local _, _, ratio = framing:under_array {
+            roof_load = plane.dead_load / cos(slope) + snow, array_load = design:array_dead_load(), load_duration = "snow" }
+          shall.not_exceed("Stress over design value of the most loaded member", ratio, 1)
+        end },
+    }
+  end,
+  remedy = "Strengthen the members, or have an engineer show that they carry the array.",
+}

@@ -1,0 +1,27 @@
+---@type plumbrule.Rule
+return {
+  title = "Access pathways on a dwelling's roof",
+  cite = { ["2012"] = "605.11.3.2", ["2015"] = "605.11.1.2", ["2018"] = "1204.2.1.1", ["2021"] = "1205.2.1.1" },
+  about = "roof_plane",
+  applies = function(plane, book, design)
+    if plane.modules:count() < 1 then return false end
+    if not design.building.occupancy:is("one-family dwelling", "two-family dwelling", "townhouse") then return false end
+    if book.ifc_exempt_residential_code then return false end
+    if book.ifc_exempt_low_slope and plane.slope <= book.ifc_low_slope then return false end
+    if book.ifc_exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") then return false end
+    return not book.ifc_exempt_no_roof_operations or design.building.roof_operations
+  end,
+  check = function(plane, book, design)
+    local needed, width = book.ifc_pathways_per_plane, book.ifc_pathway_width
+    if design.roof.shape:is("hip") then needed = book.ifc_pathways_per_hip_plane end
+    if needed > 1 then
+      shall.be_at_least("Pathways from eave to ridge on this plane", plane:pathway_count(width), needed)
+    else
+      shall.be_at_least("Widest clear strip from eave to ridge", plane:pathway_width(), width, inch)
+    end
+    if book.ifc_pathways_per_building > 0 then
+      shall.be_at_least("Planes with a clear pathway", design.roof:pathway_planes(width), book.ifc_pathways_per_building)
+    end
+  end,
+  remedy = "Leave out a column of modules at one or both ends of the plane.",
+}

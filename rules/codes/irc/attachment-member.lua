@@ -1,0 +1,30 @@
+---@type plumbrule.Rule
+return {
+  title = "Attachments stand on what carries them",
+  cite = "R324.4.1; NDS 12.5.1 (edge distance, from memory)",
+  about = "roof_plane",
+  applies = function(plane) return plane.modules:count() > 0 end,
+  check = function(plane, book)
+    shall.be_equal("Modules that no attachment carries", plane:unsupported_modules(), 0)
+    for _, attachment in ipairs(plane.attachments) do
+      local model = attachment.model
+      if attachment.stands_on:is("rafter", "truss") then
+        local _, edge = attachment:off_member()
+        local needed = book.fastener_edge_diameters * model.fastener_diameter
+        -- One test for each attachment that misses its member; where all hit, the last speaks for them.
+        if edge < needed or same(attachment, plane.attachments[plane.attachments:count()]) then
+          shall.be_at_least(format("Fastener of %s to the edge of its member", attachment:called()), edge, needed, inch)
+        end
+      elseif attachment.stands_on:is("deck") then
+        shall.be(format("%s is made to stand on the deck", attachment:called()), model.kind:is("deck mount"))
+      elseif attachment.stands_on:is("seam") then
+        shall.be(format("%s is made to clamp a seam", attachment:called()), model.kind:is("seam clamp"))
+      elseif attachment.stands_on:is("blocking", "purlin") then
+        review(format("%s stands on %s: its connection to the framing is for a person to judge", attachment:called(), attachment.stands_on))
+      else
+        shall.be(format("%s stands on something that carries it", attachment:called()), false)
+      end
+    end
+  end,
+  remedy = "Move the attachment onto a rafter, or use blocking or a deck mount that was tested for it.",
+}

@@ -1,0 +1,31 @@
+---@type plumbrule.Rule
+return {
+  title = "Pathways of the building",
+  cite = { ["2018"] = "R324.6.1", ["2021"] = "R324.6.1", ["2024"] = "R329.6.1" },
+  about = "roof",
+  applies = function(roof, book, design)
+    if book.exempt_sprinklered and not design.building.sprinklers:is("none") then return false end
+    if book.exempt_no_roof_operations and not design.building.roof_operations then return false end
+    for _, plane in ipairs(roof.planes) do
+      if plane.modules:count() > 0
+        and not (book.exempt_low_slope and plane.slope <= book.low_slope)
+        and plane.slope <= book.exempt_steeper_than
+        and not (book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure")) then
+        return true
+      end
+    end
+    return false
+  end,
+  check = function(roof, book)
+    local share, area = roof:covered_share(), roof:array_area()
+    if book.pathway_free_coverage > 0 and share <= book.pathway_free_coverage and area <= book.pathway_free_area then
+      shall.not_exceed("Share of the roof under modules, so little that no pathway is asked for", share, book.pathway_free_coverage)
+      return
+    end
+    shall.be_at_least("Planes with a clear pathway", roof:pathway_planes(book.pathway_width), book.pathways_per_building)
+    if book.pathway_to_street then
+      shall.be_at_least("Of these towards the street or the driveway", roof:pathway_planes(book.pathway_width, "street or driveway"), 1)
+    end
+  end,
+  remedy = "Keep a strip from eave to ridge clear on a second plane, one of them on the street or driveway side.",
+}

@@ -1,0 +1,19 @@
+---@type plumbrule.Rule
+return {
+  title = "Clear width along the rake",
+  cite = "rake_setback, as the town sets it",
+  about = "roof_plane",
+  applies = function(plane, book, design)
+    if plane.modules:count() < 1
+      or not (book.rake_setback > 0 * inch and plane:has_edge("rake")) then return false end
+    if book.exempt_low_slope and plane.slope <= book.low_slope then return false end
+    if plane.slope > book.exempt_steeper_than then return false end
+    if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") then return false end
+    if book.exempt_sprinklered and not design.building.sprinklers:is("none") then return false end
+    return not book.exempt_no_roof_operations or design.building.roof_operations
+  end,
+  check = function(plane, book)
+    shall.be_at_least("Clear width along the rake", plane:clearance("rake"), book.rake_setback, inch)
+  end,
+  remedy = "Move the array away from the rake.",
+}
