@@ -135,6 +135,10 @@ static const struct parameter gec_size_inputs[] = {
     SETS_INPUT};
 static const struct parameter size_results[] = {GIVEN_WORD("size", NULL, "Smallest size.")};
 
+static const struct parameter conductor_area_inputs[] = {SIZE_INPUT};
+static const struct parameter conductor_area_results[] = {
+    GIVEN_NUMBER("kcmil", 0, 1e4, "Cross-section of the metal in kcmil.")};
+
 static const struct parameter dwelling_conductor_inputs[] = {
     GIVEN_QUANTITY("rating", CURRENT, "A", 100, 400, "Rating of the service."), MATERIAL_INPUT};
 static const struct parameter dwelling_conductor_results[] = {
@@ -188,6 +192,9 @@ const struct calculator conductor_calculators[] = {
     FREE_CALCULATOR(gec_size, gec_size_inputs, size_results,
                     "The grounding electrode conductor of a service.",
                     "NEC Table 250.66, secondary source"),
+    FREE_CALCULATOR(conductor_area, conductor_area_inputs, conductor_area_results,
+                    "How large a conductor is, to tell which of two is larger.",
+                    "NEC Chapter 9 Table 8, secondary source"),
     FREE_CALCULATOR(dwelling_conductor, dwelling_conductor_inputs, dwelling_conductor_results,
                     "The service conductor of a dwelling.",
                     "NEC 310.12 (2017: 310.15(B)(7)), secondary source"),

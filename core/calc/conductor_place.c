@@ -157,3 +157,15 @@ bool run_dwelling_conductor(struct amount *results, const struct object *about,
     results[2] = amount_as(column, "A");
     return true;
 }
+
+bool run_conductor_area(struct amount *results, const struct object *about,
+                        const struct amount *inputs, struct working *working)
+{
+    (void)about;
+    double kcmil;
+    if (!conductor_kcmil(&kcmil, inputs[0].word))
+        return working_beyond(working, "size %s is not in Table 8", inputs[0].word);
+    working_step(working, SOURCE_DC_RESISTANCE, "%s: %.6g kcmil", inputs[0].word, kcmil);
+    results[0] = amount_of_number(kcmil);
+    return true;
+}

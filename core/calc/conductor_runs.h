@@ -26,7 +26,7 @@ calculate run_ocpd_up, run_ocpd_down, run_largest_ocpd_for;
 /* conductor_drop.c */
 calculate run_dc_voltage_drop, run_ac_voltage_drop;
 /* conductor_place.c */
-calculate run_conduit_fill, run_egc_size, run_gec_size, run_dwelling_conductor;
+calculate run_conduit_fill, run_egc_size, run_gec_size, run_dwelling_conductor, run_conductor_area;
 /* circuit.c */
 calculate run_circuit_design_current, run_circuit_corrected_ampacity, run_circuit_terminal_ampacity,
     run_circuit_usable_ampacity, run_circuit_needed_ocpd, run_circuit_largest_ocpd,
