@@ -1,10 +1,19 @@
 ---@type plumbrule.Rule
+-- Center-fed in 2020 and 2023, and the engineered option, from memory.
 return {
   title = "Busbar against the sum of its sources",
   cite = { ["2017"] = "705.12(B)(2)(3)", ["2020"] = "705.12(B)(3)", ["2023"] = "705.12(B)" },
   about = "busbar", -- one finding for each bus from the array up to the service
-  applies = function(bus) return bus:has_sources() end,
+  applies = function(bus, _, design)
+    for _, panel in ipairs(design.panels) do
+      for _, other in ipairs(panel.busbars) do
+        if same(bus, other) and panel.status:is("removed") then return false end
+      end
+    end
+    return bus:has_sources()
+  end,
   check = function(bus, book)
+    local edition = tonumber(book:edition("nec"))
     -- The marked output current of every source that can feed this bus.
     local sources = book.continuous_factor * bus:source_current()
     shall.meet_one_of {
@@ -24,7 +33,14 @@ return {
           shall.be("Sources are at one end only", not bus:sources_at_both_ends())
           shall.not_exceed("Protecting device plus 125 % of source current", bus.protecting_device + sources, book.busbar_share * bus.rating)
         end },
+      { "feed-through conductors", function()
+          shall.be("This edition knows the option (from 2020)", edition >= 2020)
+          shall.be("Its feed-through lugs are in use", bus.feed_through)
+          shall.be("The design names the option", bus.methods:has("feed-through conductors"))
+          review("The conductors beyond the lugs and the device at their end decide")
+        end },
       { "power control system", function()
+          shall.be("This edition knows the option (from 2020)", edition >= 2020)
           shall.be("The design names a power control system", bus.methods:has("power control system"))
           shall.not_exceed("Protecting device plus the limit that the system holds", bus.protecting_device + bus.power_control_limit, bus.rating)
         end },

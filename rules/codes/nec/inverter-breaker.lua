@@ -1,18 +1,30 @@
 ---@type plumbrule.Rule
+-- The marked output current counts, not power over voltage: 7 700 W / 240 V is 32.08 A, marked 32 A.
 return {
-  title = "Breaker of an inverter",
+  title = "Overcurrent device of an inverter",
   cite = { ["2017"] = "690.9(B), 705.60(B), 110.3(B)", ["2020"] = "705.30(B), 110.3(B)", ["2023"] = "705.30(B), 110.3(B)" },
   about = "inverter",
   applies = function(inverter) return not inverter.status:is("removed") end,
-  check = function(inverter, book)
+  check = function(inverter, book, design)
     local model = inverter.model
     local needed = book.continuous_factor * model.output_current
-    shall.be_more_than("Breakers on which the inverter is", inverter.breakers:count(), 0)
+    local function judge(rating)
+      shall.be_at_least("Rating of the device against 125 % of the marked output current", rating, needed)
+      shall.not_exceed("Rating of the device against the largest that the maker allows", rating, model.maximum_ocpd)
+      should.not_exceed("Rating of the device against the next standard size", rating, calc.ocpd_up { current = needed, edition = tonumber(book:edition("nec")) })
+    end
+    local breakers = 0
     for _, breaker in ipairs(inverter.breakers) do
-      shall.be_at_least("Rating of the breaker against 125 % of the marked output current", breaker.rating, needed)
-      shall.not_exceed("Rating of the breaker against the largest that the maker allows", breaker.rating, model.maximum_ocpd)
-      should.not_exceed("Rating of the breaker against the next standard size", breaker.rating, calc.ocpd_up { current = needed, edition = tonumber(book:edition("nec")) })
+      if not breaker.status:is("removed") then
+        breakers = breakers + 1
+        judge(breaker.rating)
+      end
+    end
+    if breakers < 1 and not design.interconnection.side:is("load side") then
+      judge(design.interconnection.ocpd_rating)
+    else
+      shall.be_more_than("Breakers on which the inverter is", breakers, 0)
     end
   end,
-  remedy = "Use the next standard breaker at or above 125 % of the marked output current, within what the inverter's instructions allow.",
+  remedy = "Use the next standard size at or above 125 % of the marked output current, within what the inverter's instructions allow.",
 }

@@ -3,7 +3,10 @@ return {
   title = "A breaker that is fed from behind",
   cite = { ["2017"] = "705.12(B)(4), 110.3(B)", ["2020"] = "705.12(D), 110.3(B)", ["2023"] = "705.12(D), 110.3(B)" },
   about = "breaker",
-  applies = function(breaker) return breaker.duty:is("source") and not breaker.status:is("removed") end,
+  applies = function(breaker)
+    if breaker.duty:is("main", "spare") or breaker.status:is("removed") then return false end
+    return breaker.duty:is("source") or breaker:has_sources()
+  end,
   check = function(breaker)
     shall.be("Suitable for backfeed", breaker.suitable_for_backfeed)
     shall.be("Listed for this panel", breaker.listed_for_panel)

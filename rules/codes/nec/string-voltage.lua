@@ -8,8 +8,12 @@ return {
     local cold = string:cold_voltage(design.site.design_low_temperature)
     shall.not_exceed("Open-circuit voltage in the cold, on or in a dwelling", cold, book.dwelling_dc_voltage)
     shall.not_exceed("Open-circuit voltage in the cold, at the inverter", cold, string.inverter.model.maximum_dc_voltage)
+    local seen -- each model once
     for _, module in ipairs(string.modules) do
-      shall.not_exceed("Open-circuit voltage in the cold, at the modules", cold, module.model.maximum_system_voltage)
+      if not seen or not same(seen, module.model) then
+        seen = module.model
+        shall.not_exceed("Open-circuit voltage in the cold, at the modules", cold, seen.maximum_system_voltage)
+      end
     end
   end,
   remedy = "Shorten the string.",

@@ -1,0 +1,33 @@
+---@type plumbrule.Rule
+-- The second of three: the current itself against the ampacity after ambient temperature, rooftop adder
+-- and number of conductors. 690.8(A)(2) (2020) lets the input rating of the equipment stand for the
+-- current where the device protects the conductors.
+return {
+  title = "Conductors where they run",
+  cite = { ["2017"] = "690.8(B)(2), 310.15(B)", ["2020"] = "690.8(B)(2), 705.28(B), 310.15", ["2023"] = "690.8(B)(2), 705.28(B), 310.15" },
+  about = "circuit",
+  applies = function(circuit)
+    return not circuit.status:is("removed")
+      and circuit.role:is("PV source", "PV output", "converter output", "inverter output", "microinverter branch", "combined branches", "supply-side")
+  end,
+  check = function(circuit, book)
+    local edition = tonumber(book:edition("nec"))
+    local ampacity = circuit:corrected_ampacity(edition)
+    local function by_sources()
+      shall.be_at_least("Ampacity after corrections, against the current", ampacity, circuit:design_current())
+    end
+    if edition < 2020 or not circuit.role:is("PV output", "converter output") or circuit.ocpd:is("none") then
+      by_sources()
+      return
+    end
+    shall.meet_one_of {
+      { "current of what feeds it", by_sources },
+      { "input rating of the equipment it feeds", function()
+          shall.be("It ends at an inverter", same(circuit.to:kind_of(), "inverter"))
+          shall.be_at_least("Ampacity after corrections, against the inverter's largest input current", ampacity, circuit.to.model.maximum_input_current)
+          shall.not_exceed("Its overcurrent device", circuit.ocpd_rating, circuit:largest_ocpd(edition))
+        end },
+    }
+  end,
+  remedy = "Use a larger conductor, fewer conductors in the raceway, or a cooler way.",
+}

@@ -1,0 +1,20 @@
+---@type plumbrule.Rule
+return {
+  title = "Ratings of a combiner",
+  cite = { ["2017"] = "690.4(B), 690.9(B), 110.3(B)", ["2020"] = "690.4(B), 690.9(B), 110.3(B)", ["2023"] = "690.4(B), 690.9(B), 110.3(B)" },
+  about = "combiner",
+  check = function(combiner, book, design)
+    shall.be("Listed to UL 1741", combiner.listings:has("UL 1741"))
+    local amperes = 0 * A
+    for _, string in ipairs(combiner.strings) do
+      amperes = amperes + string:source_current()
+      shall.be_at_least("Rated voltage against that of a string", combiner.voltage_rating, string:maximum_voltage(design.site.design_low_temperature))
+      shall.be_at_least("Rating of each fuse against 125 % of the string's current", combiner.fuse, book.continuous_factor * string:source_current())
+      for _, module in ipairs(string.modules) do
+        shall.not_exceed("Rating of each fuse against the module's largest", combiner.fuse, module.model.maximum_series_fuse)
+      end
+    end
+    shall.be_at_least("Rated output against the current of its strings", combiner.rating, amperes)
+  end,
+  remedy = "Use a combiner that is rated for its strings.",
+}

@@ -1,0 +1,31 @@
+---@type plumbrule.Rule
+-- 2017 and 2023 from memory. From 2020 circuits of at most 30 V and 8 A are spared.
+return {
+  title = "DC circuits inside the building",
+  cite = { ["2017"] = "690.31(G)", ["2020"] = "690.31(D)", ["2023"] = "690.31(D)" },
+  about = "circuit",
+  applies = function(circuit)
+    return not circuit.status:is("removed") and circuit.role:is("PV source", "PV output", "converter output") and circuit.inside_building
+  end,
+  check = function(circuit, book, design)
+    local function in_metal()
+      shall.be("In a metal raceway or metal-clad cable", circuit.wiring_method:is("EMT", "RMC", "IMC", "FMC", "LFMC", "MC cable"))
+    end
+    if same(book:edition("nec"), "2017") then
+      in_metal()
+      return
+    end
+    shall.meet_one_of {
+      { "metal", in_metal },
+      { "low voltage and current", function()
+          shall.not_exceed("Voltage", circuit.nominal_voltage, book.small_dc_voltage)
+          shall.not_exceed("Current", circuit:design_current(), book.small_dc_current)
+        end },
+      { "listed hazard control system", function()
+          shall.be("The array is such a system", design.rapid_shutdown.method:is("hazard control system"))
+          shall.be("Listed to UL 3741", design.rapid_shutdown.listings:has("UL 3741"))
+        end },
+    }
+  end,
+  remedy = "Run the circuit in a metal raceway from where it enters to the first disconnect.",
+}

@@ -1,0 +1,19 @@
+---@type plumbrule.Rule
+return {
+  title = "Grounding electrode conductor",
+  cite = { ["2017"] = "690.47(A), 250.66", ["2020"] = "690.47(A), 250.66", ["2023"] = "690.47(A), 250.66" },
+  about = "grounding",
+  applies = function(_, _, design) return design.modules:count() > 0 end,
+  check = function(grounding, _, design)
+    shall.be("The PV system is tied to the building's electrodes", grounding.connected_to_building_system)
+    shall.be_more_than("Electrodes of the building", grounding.electrodes:count(), 0)
+    -- An electrode conductor that was there stays where the service stays.
+    if not design.service.work:is("untouched") then
+      local service = design.service
+      local needed = calc.gec_size { service_size = service.conductor_size, service_material = service.conductor_material, material = grounding.gec_material }
+      shall.be_at_least(format("Section in kcmil (%s is needed)", needed),
+        calc.conductor_area { size = grounding.gec_size }, calc.conductor_area { size = needed })
+    end
+  end,
+  remedy = "Tie the system to the building's electrodes with a conductor of the size that the service asks for.",
+}

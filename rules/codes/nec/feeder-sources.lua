@@ -1,0 +1,21 @@
+---@type plumbrule.Rule
+-- A feeder that sources feed from its load side, up to the service.
+return {
+  title = "Feeder with sources behind it",
+  cite = { ["2017"] = "705.12(B)(2)(1), 215.2", ["2020"] = "705.12(B)(1), 215.2", ["2023"] = "705.12(A), 215.2" },
+  about = "panel",
+  applies = function(panel)
+    if panel.status:is("removed") then return false end
+    if not panel.feeder then return false end
+    return panel:is_between_array_and_service()
+  end,
+  check = function(panel, book)
+    local edition = tonumber(book:edition("nec"))
+    local feeder = panel.feeder
+    local ampacity = feeder:usable_ampacity(edition)
+    shall.be_at_least("Ampacity of the feeder against 125 % of the sources", ampacity, book.continuous_factor * panel:source_current())
+    shall.be_at_least("Device of the feeder against 125 % of the sources", feeder.ocpd_rating, book.continuous_factor * panel:source_current())
+    shall.not_exceed("Device of the feeder against the largest that protects it", feeder.ocpd_rating, feeder:largest_ocpd(edition))
+  end,
+  remedy = "Use a larger feeder and the breaker that belongs to it.",
+}

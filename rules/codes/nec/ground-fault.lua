@@ -1,0 +1,15 @@
+---@type plumbrule.Rule
+-- 2020 published; 2017 and 2023 from memory. The indication is asked for from 2020.
+return {
+  title = "DC ground-fault protection",
+  cite = "690.41(B)",
+  about = "grounding",
+  applies = function(_, _, design) return design.strings:count() > 0 end,
+  check = function(grounding, book)
+    shall.be("Ground-fault protection of the DC circuits", grounding.ground_fault_protection)
+    if not same(book:edition("nec"), "2017") then
+      shall.be("A ground fault is shown at a readily accessible place", grounding.ground_fault_indication)
+    end
+  end,
+  remedy = "Use an inverter with ground-fault protection that shows the fault where one can see it.",
+}

@@ -1,0 +1,26 @@
+---@type plumbrule.Rule
+-- From memory: 2020 has the words, 2023 color and size, too.
+return {
+  title = "Label: emergency disconnect",
+  cite = { ["2017"] = "(none)", ["2020"] = "230.85", ["2023"] = "230.85(E)" },
+  about = "design",
+  applies = function(design, book)
+    return not same(book:edition("nec"), "2017") and not design.service.work:is("untouched") and design.service.emergency_disconnect
+  end,
+  check = function(design, book)
+    local labels = 0
+    for _, label in ipairs(design.labels) do
+      if label.kind:is("emergency disconnect") then
+        labels = labels + 1
+        shall.be("It says EMERGENCY DISCONNECT", string.contains(string.upper(label.text), "EMERGENCY DISCONNECT"))
+        shall.be("At the disconnect outside", label.place:is("meter", "service equipment"))
+        if same(book:edition("nec"), "2023") then
+          shall.be_at_least("Height of its letters", label.letter_height, book.emergency_letters)
+          shall.be("White on red", label.color:is("white on red"))
+        end
+      end
+    end
+    shall.be_more_than("Labels of this kind on the list", labels, 0)
+  end,
+  remedy = "Mark the emergency disconnect outside.",
+}

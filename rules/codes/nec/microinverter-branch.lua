@@ -1,0 +1,20 @@
+---@type plumbrule.Rule
+return {
+  title = "Microinverters on a branch",
+  cite = { ["2017"] = "690.8(A)(3), 690.9(B), 705.60, 110.3(B)", ["2020"] = "690.8(A)(1)(e), 705.28, 705.30, 110.3(B)", ["2023"] = "690.8(A)(1), 705.28, 705.30, 110.3(B)" },
+  about = "branch",
+  check = function(branch, book)
+    local model = branch.microinverter
+    local needed = book.continuous_factor * branch:output_current()
+    shall.be_equal("Microinverters, one for each module", branch.microinverters, branch.modules:count())
+    shall.not_exceed("Microinverters on the branch", branch.microinverters, model.maximum_per_branch)
+    shall.be_more_than("Breakers on which the branch is", branch.breakers:count(), 0)
+    for _, breaker in ipairs(branch.breakers) do
+      if not breaker.status:is("removed") then
+        shall.be_at_least("Rating of the breaker against 125 % of the branch's current", breaker.rating, needed)
+        shall.not_exceed("Rating of the breaker against what the maker asks for", breaker.rating, model.branch_ocpd)
+      end
+    end
+  end,
+  remedy = "Put fewer microinverters on the branch, or use the breaker that their instructions name.",
+}

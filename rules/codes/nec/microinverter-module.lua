@@ -1,0 +1,24 @@
+---@type plumbrule.Rule
+return {
+  title = "Modules against their microinverter",
+  cite = { ["2017"] = "110.3(B), 690.7", ["2020"] = "110.3(B), 690.7", ["2023"] = "110.3(B), 690.7" },
+  about = "branch",
+  check = function(branch, _, design)
+    local model = branch.microinverter
+    local seen -- each model once
+    for _, module in ipairs(branch.modules) do
+      if not seen or not same(seen, module.model) then
+        seen = module.model
+        local cold = calc.cold_voltage {
+          modules = 1, open_circuit_voltage = seen.open_circuit_voltage,
+          temperature = design.site.design_low_temperature, coefficient = seen.voc_coefficient,
+        }
+        shall.be_at_least("Rated power of a module", seen.rated_power, model.minimum_module_power)
+        shall.not_exceed("Rated power of a module", seen.rated_power, model.maximum_module_power)
+        shall.not_exceed("Its open-circuit voltage in the cold", cold, model.maximum_dc_voltage)
+        shall.not_exceed("Its short-circuit current", seen.short_circuit_current, model.maximum_short_circuit_current)
+      end
+    end
+  end,
+  remedy = "Pair the modules with a microinverter that is rated for them.",
+}

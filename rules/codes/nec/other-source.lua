@@ -1,0 +1,23 @@
+---@type plumbrule.Rule
+-- 702: optional standby; 705.12 counts every source that can run beside the utility.
+return {
+  title = "Other sources on the premises",
+  cite = { ["2017"] = "702.5, 705.12, 706", ["2020"] = "702.5, 705.12, 706", ["2023"] = "702.5, 705.12, 706" },
+  about = "source",
+  check = function(source)
+    if source.parallel then
+      shall.be("It is not a plain generator", not source.kind:is("generator"))
+      shall.be_more_than("Breakers on which it is", source.breakers:count(), 0)
+      shall.be_more_than("Its output current, counted on every bus up to the service", source.output_current, 0 * A)
+      if source.kind:is("storage") then
+        shall.be("Listed to UL 9540", source.listings:has("UL 9540"))
+        review("Storage: its place, spacing and ventilation are to be looked at")
+      elseif not source.kind:is("existing PV") then
+        review("How it runs beside the utility is to be shown")
+      end
+    else
+      shall.be("A transfer switch or interlock keeps it from running beside the utility", source.interlocked)
+    end
+  end,
+  remedy = "Interlock what may not run beside the utility; put what may on a breaker that the design shows.",
+}

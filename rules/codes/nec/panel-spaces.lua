@@ -1,0 +1,18 @@
+---@type plumbrule.Rule
+return {
+  title = "Room for the new breakers",
+  cite = "110.3(B), 408.54",
+  about = "panel",
+  applies = function(panel) return not panel.status:is("removed") end,
+  check = function(panel)
+    shall.not_exceed("Spaces that the new breakers take", panel:needed_spaces(), panel.free_spaces)
+    for _, bus in ipairs(panel.busbars) do
+      for _, breaker in ipairs(bus.breakers) do
+        if breaker.duty:is("source") and breaker.status:is("new") and breaker.tandem then
+          shall.be(format("The panel takes the tandem %s", breaker:called()), panel.takes_tandems)
+        end
+      end
+    end
+  end,
+  remedy = "Free spaces, add a subpanel, or use a panel that takes tandems.",
+}

@@ -1,0 +1,24 @@
+---@type plumbrule.Rule
+-- Doors: from 2020, above 30 V where others can reach it.
+return {
+  title = "Disconnect of the PV system",
+  cite = { ["2017"] = "690.13(A), (D)", ["2020"] = "690.13(A), (C)", ["2023"] = "690.13(A), (C)" },
+  about = "design",
+  applies = function(design) return design.modules:count() > 0 end,
+  check = function(design, book)
+    local switches = 0
+    for _, disconnect in ipairs(design.disconnects) do
+      if disconnect.role:is("PV system") then
+        switches = switches + disconnect.count
+        shall.be(format("Disconnect %s is readily accessible", disconnect:called()), disconnect.readily_accessible)
+        shall.be(format("Disconnect %s breaks its load", disconnect:called()), disconnect.load_break)
+        if not same(book:edition("nec"), "2017") then
+          shall.be(format("The door of disconnect %s locks or needs a tool", disconnect:called()), disconnect.locked_or_tool)
+        end
+      end
+    end
+    shall.be_at_least("Switches or breakers that disconnect the PV system", switches, 1)
+    shall.not_exceed("Switches or breakers that disconnect the PV system", switches, book.pv_disconnects)
+  end,
+  remedy = "Name the switch or breaker that takes the PV system off all other wiring; at most six in one place.",
+}

@@ -1,0 +1,41 @@
+---@type plumbrule.Rule
+-- 2020 words it as two conditions that must both hold; 2017's exception comes to the same
+-- (690.9(A) of 2017 and 2023 from memory).
+return {
+  title = "Overcurrent protection of strings in parallel",
+  cite = { ["2017"] = "690.9(A) Exception, 690.9(B)", ["2020"] = "690.9(A)(1), 690.9(B)", ["2023"] = "690.9(A)(1), 690.9(B)" },
+  about = "string",
+  applies = function(string) return not string.has_converters end,
+  check = function(string, book, design)
+    local edition = tonumber(book:edition("nec"))
+    local others = string:backfeed_current()
+    local largest_fuse = string.modules[1].model.maximum_series_fuse -- of the weakest module
+    for _, module in ipairs(string.modules) do
+      largest_fuse = smallest(largest_fuse, module.model.maximum_series_fuse)
+    end
+    shall.meet_one_of {
+      { "no device is needed", function()
+          shall.not_exceed("125 % of short-circuit current of the strings in parallel, against the module's largest fuse",
+            others, largest_fuse)
+          local circuits = 0
+          for _, circuit in ipairs(design.circuits) do
+            if circuit.role:is("PV source") then
+              for _, carried in ipairs(circuit.carries) do
+                if same(carried:called(), string:called()) then
+                  circuits = circuits + 1
+                  shall.not_exceed("The same, against the ampacity of its conductors", others, circuit:usable_ampacity(edition))
+                end
+              end
+            end
+          end
+          shall.be_more_than("Source circuits that the design shows for it", circuits, 0)
+        end },
+      { "a fuse in the string", function()
+          shall.be("There is an overcurrent device in the string", string.fused)
+          shall.be_at_least("Its rating", string.fuse, book.continuous_factor * string:source_current())
+          shall.not_exceed("Its rating against the module's largest fuse", string.fuse, largest_fuse)
+        end },
+    }
+  end,
+  remedy = "Give each of the parallel strings a fuse between 156.25 % of its short-circuit current and the module's largest, or feed fewer strings into one input.",
+}

@@ -1,0 +1,27 @@
+---@type plumbrule.Rule
+return {
+  title = "Modules against their shutdown device",
+  cite = { ["2017"] = "690.12(D), 110.3(B)", ["2020"] = "690.12(D), 110.3(B)", ["2023"] = "690.12(D), 110.3(B)" },
+  about = "rapid_shutdown",
+  applies = function(shutdown) return shutdown.method:is("module-level devices") end,
+  check = function(shutdown, _, design)
+    local device = shutdown.device
+    shall.be("Listed as part of a rapid shutdown system (UL 1741)", device.listings:has("UL 1741"))
+    local seen -- each model once
+    for _, string in ipairs(design.strings) do
+      for _, module in ipairs(string.modules) do
+        if not seen or not same(seen, module.model) then
+          seen = module.model
+          local cold = calc.cold_voltage {
+            modules = 1, open_circuit_voltage = seen.open_circuit_voltage,
+            temperature = design.site.design_low_temperature, coefficient = seen.voc_coefficient,
+          }
+          shall.not_exceed("Open-circuit voltage of a module in the cold", cold, device.maximum_input_voltage)
+          shall.not_exceed("Short-circuit current of a module", seen.short_circuit_current, device.maximum_current)
+        end
+      end
+      shall.not_exceed("Largest voltage of the string", string:maximum_voltage(design.site.design_low_temperature), device.maximum_system_voltage)
+    end
+  end,
+  remedy = "Use a device that is rated for the module and the string.",
+}

@@ -1,0 +1,16 @@
+---@type plumbrule.Rule
+return {
+  title = "Initiator of rapid shutdown",
+  cite = "690.12(C)",
+  about = "rapid_shutdown",
+  applies = function(shutdown) return not shutdown.method:is("none") end,
+  check = function(shutdown, book)
+    shall.be("The initiator is readily accessible", shutdown.initiator_readily_accessible)
+    shall.be("The initiator is outside", shutdown.initiator_location:is("outside wall", "ground"))
+    shall.be_at_least("Devices that set it off", shutdown.initiators, 1)
+    shall.not_exceed("Devices that set it off", shutdown.initiators, book.shutdown_initiators)
+    shall.be("It is the service disconnect, the PV disconnect or a switch for it",
+      shutdown.initiator.role:is("service", "emergency", "PV system", "rapid shutdown", "utility", "AC"))
+  end,
+  remedy = "Put one switch outside where one can reach it, and at most six.",
+}

@@ -1,0 +1,25 @@
+---@type plumbrule.Rule
+return {
+  title = "What a string is made of",
+  cite = "110.3(B)",
+  about = "string",
+  check = function(string)
+    local inverter = string.inverter.model
+    shall.be_more_than("Modules in the string", string:module_count(), 0)
+    shall.not_exceed("Number of its input against the inverter's inputs", string.input, inverter.tracking_inputs)
+    if inverter.type:is("converter-fed") then
+      shall.be("The converters that its inverter needs are there", string.has_converters)
+    elseif inverter.type:is("microinverter") then
+      shall.be("A microinverter stands in a branch, not behind a string", false)
+    end
+    if not string.has_converters then
+      -- Unlike modules in series hold each other back; not forbidden.
+      local alike = true
+      for _, module in ipairs(string.modules) do
+        if not same(module.model, string.modules[1].model) then alike = false end
+      end
+      should.be("All its modules are of one model", alike)
+    end
+  end,
+  remedy = "Name the modules, the converters and the input as the instructions of inverter and converter ask.",
+}

@@ -1,0 +1,24 @@
+---@type plumbrule.Rule
+-- 2017: 705.31, 10 ft; 2020: 10 ft inside a dwelling; 2023 dropped the distance and points to
+-- Article 230, Part VII. Outside, 2020: in the outside disconnect (from memory).
+return {
+  title = "Connection on the supply side: place of the overcurrent device",
+  cite = { ["2017"] = "705.31", ["2020"] = "705.11(C)", ["2023"] = "705.11(F), 230.91" },
+  about = "interconnection",
+  applies = function(connection) return connection.side:is("supply side") end,
+  check = function(connection, book)
+    local edition = tonumber(book:edition("nec"))
+    if edition >= 2023 then
+      if connection.conductors.ocpd:is("fuse") then
+        review("The fuses stand in or right beside the disconnect: to be looked at")
+      else
+        shall.be("The device is part of the disconnect", connection.conductors.ocpd:is("fused disconnect", "circuit breaker"))
+      end
+    elseif edition >= 2020 and not connection.inside_building then
+      shall.be("The device is part of the disconnect outside", connection.conductors.ocpd:is("fused disconnect", "circuit breaker"))
+    else
+      shall.not_exceed("Conductor length from the connection to its device", connection.ocpd_distance, book.supply_side_distance)
+    end
+  end,
+  remedy = "Put a fused disconnect within 10 ft of the connection.",
+}

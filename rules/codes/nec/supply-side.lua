@@ -1,0 +1,20 @@
+---@type plumbrule.Rule
+-- 2017 has no floor for the size. 690.8 and Article 230 size it there.
+return {
+  title = "Connection on the supply side: conductors",
+  cite = { ["2017"] = "705.12(A), 690.8(B), 230.82(6)", ["2020"] = "705.11(B), 230.82(6)", ["2023"] = "705.11(B), 230.82(6)" },
+  about = "interconnection",
+  applies = function(connection) return connection.side:is("supply side") end,
+  check = function(connection, book)
+    local edition = tonumber(book:edition("nec"))
+    local conductors = connection.conductors
+    local needed, meets_floor = conductors:supply_side_need(edition)
+    shall.be_at_least("Ampacity of the conductors against 125 % of the sources", conductors:usable_ampacity(edition), needed)
+    shall.be_at_least("Overcurrent device against 125 % of the sources", connection.ocpd_rating, needed)
+    shall.not_exceed("Overcurrent device against the largest that protects the conductors", connection.ocpd_rating, conductors:largest_ocpd(edition))
+    if edition >= 2020 then
+      shall.be("Conductors of at least 6 AWG copper or 4 AWG aluminum", meets_floor)
+    end
+  end,
+  remedy = "Use larger conductors and the overcurrent device that belongs to them.",
+}

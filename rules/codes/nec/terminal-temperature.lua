@@ -1,0 +1,22 @@
+---@type plumbrule.Rule
+return {
+  title = "Temperature that the terminals take",
+  cite = "110.14(C)(1)",
+  about = "circuit",
+  applies = function(circuit)
+    return not circuit.status:is("removed") and circuit.role:is("inverter output", "microinverter branch")
+  end,
+  check = function(circuit)
+    for _, carried in ipairs(circuit.carries) do
+      if same(carried:kind_of(), "inverter") then
+        shall.not_exceed("Temperature that the circuit counts on, against the inverter's terminals", circuit.terminal_temperature, carried.model.terminal_temperature)
+      elseif same(carried:kind_of(), "branch") then
+        shall.not_exceed("Temperature that the circuit counts on, against the microinverter's terminals", circuit.terminal_temperature, carried.microinverter.terminal_temperature)
+      else
+        review("The terminals of the source are to be looked at", carried)
+      end
+    end
+    shall.not_exceed("The same, against the insulation", circuit.terminal_temperature, circuit.insulation_temperature)
+  end,
+  remedy = "Size the conductors in the column of the lowest-rated terminal.",
+}
