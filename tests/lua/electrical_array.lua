@@ -14,15 +14,15 @@ local no_low = { { "design_low_temperature: {is: -12 °C, from: data sheet}", "d
 return {
   -- 10 x 37.2 V x (1 + 0.0026 x 37 K)
   pass("nec/string-voltage", "tern", S1, "on or in a dwelling", 407.7864, 600, (600 - 407.7864) / 600),
-  fail("nec/string-voltage", "tern", S1, { { "columns: 10, rows: 1", "columns: 15, rows: 1" } },
-    "on or in a dwelling", 611.6796, 600, -0.019466),
+  fail("nec/string-voltage", "tern", S1, { { "modules: [low]", "modules: [low, high]" } },
+    "on or in a dwelling", 19 * 40.77864, 600, 1 - 19 * 40.77864 / 600),
   open("nec/string-voltage", "tern", S1, no_low, "design_low_temperature"),
   -- 600 V exactly: 12 modules of 50 V at 25 °C. Exactly at the limit stands; a hair above does not.
   pass("nec/string-voltage", "tern", S1, "on or in a dwelling", 600, 600, 0, {
-    change = { { "columns: 10, rows: 1", "columns: 12, rows: 1" }, { "is: -12 °C", "is: 25 °C" } },
+    change = { { "at: [56.75 in", "at: [10 in" }, { "columns: 10, rows: 1", "columns: 12, rows: 1" }, { "is: -12 °C", "is: 25 °C" } },
     model = { "modules", "Quillon Q405", { { "open_circuit_voltage: 37.2 V", "open_circuit_voltage: 50 V" } } },
   }),
-  fail("nec/string-voltage", "tern", S1, { { "columns: 10, rows: 1", "columns: 12, rows: 1" }, { "is: -12 °C", "is: 25 °C" } },
+  fail("nec/string-voltage", "tern", S1, { { "at: [56.75 in", "at: [10 in" }, { "columns: 10, rows: 1", "columns: 12, rows: 1" }, { "is: -12 °C", "is: 25 °C" } },
     "on or in a dwelling", 600.12, 600, -0.0002, with(Q405, "open_circuit_voltage: 37.2 V", "open_circuit_voltage: 50.01 V")),
 
   -- 10 x 31.1 V x (1 - 0.0034 x (33 + 30 - 25) K)
@@ -78,6 +78,10 @@ return {
     "125 % of the branch's current", 20, 21.75, -1.75 / 21.75),
   fail("nec/microinverter-branch", "moss", "branch:branch-1", { { "microinverters: 10", "microinverters: 9" } }, "one for each module", 9, 10),
   open("nec/microinverter-branch", "moss", "branch:branch-1", { { ", microinverters: 10", "" } }, "microinverters"),
+  pass("nec/branch-ratio", "moss", "branch:branch-1", "DC power over AC power", 440 / 349, 1.4, (1.4 - 440 / 349) / 1.4),
+  fail("nec/branch-ratio", "moss", "branch:branch-1", nil, "DC power over AC power", 440 / 290, 1.4, (1.4 - 440 / 290) / 1.4,
+    { level = "warning", model = { "inverters", "Fenwick M350", { { "rated_power: 349 W", "rated_power: 290 W" } } } }),
+  open("nec/branch-ratio", "moss", "branch:branch-1", nil, "rated_power", with({ "inverters", "Fenwick M350" }, "rated_power: 349 W", "rated_power:")),
   pass("nec/microinverter-listing", "moss", "branch:branch-1", "UL 1741"),
   fail("nec/microinverter-listing", "moss", "branch:branch-1", nil, "UL 1741", nil, nil, nil,
     with({ "inverters", "Fenwick M350" }, "listings: [UL 1741, UL 1741 SB, UL 62109]", "listings: [UL 62109]")),

@@ -5,7 +5,7 @@ local electrical = require("electrical")
 
 TestElectrical = {}
 
-for _, group in ipairs { "electrical_array", "electrical_service", "electrical_labels" } do
+for _, group in ipairs { "electrical_array", "electrical_service", "electrical_labels", "electrical_utility" } do
   for i, row in ipairs(require(group)) do
     local name = ("test_%s_%03d_%s_%s"):format(group, i, row.rule:gsub("%W", "_"), row.kind)
     TestElectrical[name] = function() electrical.check(row) end
@@ -14,20 +14,30 @@ end
 
 -- Runs last: LuaUnit goes by name.
 function TestElectrical.test_z_every_rule_passes_fails_and_waits_somewhere()
-  local files = assert(io.popen("ls '" .. plumb.top .. "/rules/codes/nec'"))
   local missing, rules = {}, 0
-  for file in files:lines() do
-    local rule = file:match("^(.+)%.lua$")
-    if rule then
-      rules = rules + 1
+  for book, folder in pairs { nec = "codes/nec", ["sallow-point"] = "utilities/sallow-point" } do
+    local files = assert(io.popen("ls '" .. plumb.top .. "/rules/" .. folder .. "'"))
+    for file in files:lines() do
+      local name = file:match("^(.+)%.lua$")
+      local seen = name and electrical.seen[book .. "/" .. name] or {}
+      rules = rules + (name and 1 or 0)
       for _, kind in ipairs { "pass", "fail", "open" } do
-        if not (electrical.seen["nec/" .. rule] or {})[kind] then missing[#missing + 1] = rule .. ": " .. kind end
+        if name and not seen[kind] then missing[#missing + 1] = ("%s/%s: %s"):format(book, name, kind) end
       end
     end
+    files:close()
   end
-  files:close()
+  table.sort(missing)
   lu.assertEquals(missing, {})
-  lu.assertTrue(rules >= 75)
+  lu.assertTrue(rules >= 90)
+end
+
+-- The three sample houses, each of another kind, stand in their town and with their utility.
+function TestElectrical.test_three_houses_stand()
+  for _, name in ipairs { "quill", "tern", "moss" } do
+    local report = electrical.report { rule = name, design = name, books = { "nec@2023", "sallow-point" } }
+    lu.assertEquals({ name, report.exit, report.counts.failing_should }, { name, 0, 0 })
+  end
 end
 
 local result = lu.LuaUnit.run()
