@@ -4,6 +4,7 @@
 #include <string.h>
 
 static const char *const formats[] = {"text", "json", NULL};
+static const char *const reports[] = {"text", "json", "ndjson", "sarif", "junit", "html", NULL};
 static const char *const colors[] = {"auto", "always", "never", NULL};
 
 static const struct flag flags[FLAG_COUNT] = {
@@ -23,13 +24,17 @@ static const struct flag flags[FLAG_COUNT] = {
                     "Colour; by itself only on a terminal, and never with NO_COLOR set."},
     [FLAG_WITH_WORKING] = {"with-working", 'w', NULL, NULL, false,
                            "With all that each finding read and calculated."},
+    [FLAG_REPORT] = {"format", 'f', "FORMAT", reports, false,
+                     "How the report is written; html is one file per design."},
+    [FLAG_FAILURES_ONLY] = {"failures-only", 0, NULL, NULL, false,
+                            "With sarif: only what fails, for readers that pass over its kind."},
     [FLAG_HELP] = {"help", 'h', NULL, NULL, false, "This help."},
     [FLAG_VERSION] = {"version", 0, NULL, NULL, false, "The program's version."},
 };
 
 static const enum flag_id check_flags[] = {
-    FLAG_BOOK,       FLAG_ON,    FLAG_FORMAT,       FLAG_OUTPUT, FLAG_BOOKS,
-    FLAG_CATALOGUES, FLAG_COLOR, FLAG_WITH_WORKING, FLAG_HELP,   FLAG_COUNT};
+    FLAG_BOOK,  FLAG_ON,           FLAG_REPORT,        FLAG_OUTPUT, FLAG_BOOKS, FLAG_CATALOGUES,
+    FLAG_COLOR, FLAG_WITH_WORKING, FLAG_FAILURES_ONLY, FLAG_HELP,   FLAG_COUNT};
 static const enum flag_id books_flags[] = {FLAG_BOOKS, FLAG_FORMAT, FLAG_OUTPUT, FLAG_HELP,
                                            FLAG_COUNT};
 static const enum flag_id rules_flags[] = {FLAG_BOOK,   FLAG_ON,   FLAG_BOOKS, FLAG_FORMAT,

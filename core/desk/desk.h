@@ -14,6 +14,8 @@ enum flag_id {
     FLAG_CATALOGUES,
     FLAG_COLOR,
     FLAG_WITH_WORKING,
+    FLAG_REPORT, /* the formats of a check */
+    FLAG_FAILURES_ONLY,
     FLAG_HELP,
     FLAG_VERSION,
     FLAG_COUNT

@@ -4,25 +4,17 @@
 #include "parts.h"
 #include "unread.h"
 
-enum { SHAPE = 1, DIGITS = 12 };
-
-static json_t *whole(json_t *value, bool is_whole)
-{
-    if (is_whole && value != NULL)
-        return value;
-    json_decref(value);
-    return NULL;
-}
+enum { SHAPE = 1 };
 
 static json_t *book_json(const struct book_in_force *one)
 {
     json_t *object = json_object();
-    return whole(object,
-                 json_put(object, "book", json_text(one->book->name)) &&
-                     json_put(object, "edition", json_text(one->edition)) &&
-                     json_put(object, "title", json_text(one->book->title)) &&
-                     json_put(object, "adopted_by",
-                              json_text(one->adopted_by != NULL ? one->adopted_by->name : NULL)));
+    return json_whole(
+        object, json_put(object, "book", json_text(one->book->name)) &&
+                    json_put(object, "edition", json_text(one->edition)) &&
+                    json_put(object, "title", json_text(one->book->title)) &&
+                    json_put(object, "adopted_by",
+                             json_text(one->adopted_by != NULL ? one->adopted_by->name : NULL)));
 }
 
 static json_t *books_json(const struct rulebook *rulebook)
@@ -31,7 +23,7 @@ static json_t *books_json(const struct rulebook *rulebook)
     bool is_whole = array != NULL;
     for (size_t i = 0; is_whole && rulebook != NULL && i < rulebook->book_count; i++)
         is_whole = json_push(array, book_json(&rulebook->books[i]));
-    return whole(array, is_whole);
+    return json_whole(array, is_whole);
 }
 
 static json_t *counts_json(const struct findings *findings)
@@ -44,10 +36,11 @@ static json_t *counts_json(const struct findings *findings)
     for (size_t i = 0; is_whole && i < OUTCOME_COUNT; i++)
         is_whole =
             json_put(object, outcome_name((enum outcome)i), json_integer((json_int_t)counts.of[i]));
-    return whole(object, is_whole &&
-                             json_put(object, "failing_should",
-                                      json_integer((json_int_t)counts.failing_should)) &&
-                             json_put(object, "waived", json_integer((json_int_t)counts.waived)));
+    return json_whole(
+        object,
+        is_whole &&
+            json_put(object, "failing_should", json_integer((json_int_t)counts.failing_should)) &&
+            json_put(object, "waived", json_integer((json_int_t)counts.waived)));
 }
 
 static json_t *problem_json(const struct problem *problem)
@@ -60,7 +53,7 @@ static json_t *problem_json(const struct problem *problem)
         is_whole = json_put(object, "other", json_place(problem->other));
     if (is_whole && problem->example != NULL)
         is_whole = json_put(object, "example", json_text(problem->example));
-    return whole(object, is_whole);
+    return json_whole(object, is_whole);
 }
 
 static json_t *problems_json(const struct problems *problems)
@@ -69,7 +62,7 @@ static json_t *problems_json(const struct problems *problems)
     bool is_whole = array != NULL;
     for (size_t i = 0; is_whole && i < problems->count; i++)
         is_whole = json_push(array, problem_json(&problems->items[i]));
-    return whole(array, is_whole);
+    return json_whole(array, is_whole);
 }
 
 static json_t *findings_json(const struct report *report, struct arena *arena)
@@ -79,16 +72,17 @@ static json_t *findings_json(const struct report *report, struct arena *arena)
     bool is_whole = array != NULL;
     for (size_t i = 0; is_whole && findings != NULL && i < findings->count; i++)
         is_whole = json_push(array, json_finding(findings->items[i], report->design, arena));
-    return whole(array, is_whole);
+    return json_whole(array, is_whole);
 }
 
 static json_t *unread_json(const struct unread *unread)
 {
     json_t *object = json_object();
-    return whole(object, json_put(object, "kind", json_text(unread->kind->name)) &&
-                             json_put(object, "fact", json_text(unread->fact->name)) &&
-                             json_put(object, "given", json_integer((json_int_t)unread->given)) &&
-                             json_put(object, "unread", json_integer((json_int_t)unread->unread)));
+    return json_whole(object,
+                      json_put(object, "kind", json_text(unread->kind->name)) &&
+                          json_put(object, "fact", json_text(unread->fact->name)) &&
+                          json_put(object, "given", json_integer((json_int_t)unread->given)) &&
+                          json_put(object, "unread", json_integer((json_int_t)unread->unread)));
 }
 
 static json_t *not_checked_json(const struct report *report, struct arena *arena)
@@ -101,40 +95,32 @@ static json_t *not_checked_json(const struct report *report, struct arena *arena
         is_whole = is_whole && unread_collect(&unread, &count, report, arena);
     for (size_t i = 0; is_whole && i < count; i++)
         is_whole = json_push(array, unread_json(&unread[i]));
-    return whole(array, is_whole);
+    return json_whole(array, is_whole);
 }
 
-static json_t *report_json(const struct report *report, struct arena *arena)
+json_t *json_report(const struct report *report, struct arena *arena)
 {
     json_t *object = json_object();
-    return whole(object, json_put(object, "plumbrule", json_integer(SHAPE)) &&
-                             json_put(object, "version", json_text(report->version)) &&
-                             json_put(object, "design", json_text(report->design_path)) &&
-                             json_put(object, "books", books_json(report->rulebook)) &&
-                             json_put(object, "on",
-                                      report->has_date ? json_date(report->on) : json_null()) &&
-                             json_put(object, "counts", counts_json(report->findings)) &&
-                             json_put(object, "problems", problems_json(report->problems)) &&
-                             json_put(object, "findings", findings_json(report, arena)) &&
-                             json_put(object, "not_checked", not_checked_json(report, arena)) &&
-                             json_put(object, "caution", json_text(report_caution())));
-}
-
-static int add_dumped(const char *bytes, size_t length, void *out)
-{
-    text_add(out, bytes, length);
-    return ((struct text *)out)->is_short ? -1 : 0;
+    return json_whole(
+        object,
+        json_put(object, "plumbrule", json_integer(SHAPE)) &&
+            json_put(object, "version", json_text(report->version)) &&
+            json_put(object, "design", json_text(report->design_path)) &&
+            json_put(object, "books", books_json(report->rulebook)) &&
+            json_put(object, "on", report->has_date ? json_date(report->on) : json_null()) &&
+            json_put(object, "counts", counts_json(report->findings)) &&
+            json_put(object, "problems", problems_json(report->problems)) &&
+            json_put(object, "findings", findings_json(report, arena)) &&
+            json_put(object, "not_checked", not_checked_json(report, arena)) &&
+            json_put(object, "caution", json_text(report_caution())));
 }
 
 bool report_write_json(struct text *out, const struct report *report)
 {
     struct arena *arena = arena_new();
-    json_t *json = arena != NULL ? report_json(report, arena) : NULL;
     bool is_written =
-        json != NULL && json_dump_callback(json, add_dumped, out,
-                                           JSON_INDENT(2) | JSON_REAL_PRECISION(DIGITS)) == 0;
+        json_write(out, arena != NULL ? json_report(report, arena) : NULL, JSON_INDENT(2));
     text_add(out, "\n", 1);
-    json_decref(json);
     arena_free(arena);
     return is_written && !out->is_short;
 }

@@ -5,22 +5,13 @@
 
 #include "shown.h"
 
-/* Hands the object on, or frees it where a part of it did not come off. */
-static json_t *whole(json_t *value, bool is_whole)
-{
-    if (is_whole && value != NULL)
-        return value;
-    json_decref(value);
-    return NULL;
-}
-
 static json_t *option_json(const struct option *option)
 {
     json_t *object = json_object();
-    return whole(object,
-                 json_put(object, "name", json_text(option->name)) &&
-                     json_put(object, "kind", json_text(outcome_name(option->outcome))) &&
-                     json_put(object, "tests", json_tests(option->tests, option->test_count)));
+    return json_whole(object,
+                      json_put(object, "name", json_text(option->name)) &&
+                          json_put(object, "kind", json_text(outcome_name(option->outcome))) &&
+                          json_put(object, "tests", json_tests(option->tests, option->test_count)));
 }
 
 static json_t *options_json(const struct test *test)
@@ -29,7 +20,7 @@ static json_t *options_json(const struct test *test)
     bool is_whole = array != NULL;
     for (size_t i = 0; is_whole && i < test->option_count; i++)
         is_whole = json_push(array, option_json(&test->options[i]));
-    return whole(array, is_whole);
+    return json_whole(array, is_whole);
 }
 
 /* The limit's own unit for both, where the test names none: two numbers side by side in one unit.
@@ -72,7 +63,7 @@ static json_t *test_json(const struct test *test)
                     json_put(object, "margin", margin_json(has_margin, margin));
     if (test->relation == RELATION_ONE_OF)
         is_whole = is_whole && json_put(object, "options", options_json(test));
-    return whole(object, is_whole);
+    return json_whole(object, is_whole);
 }
 
 json_t *json_tests(const struct test *tests, size_t count)
@@ -81,7 +72,7 @@ json_t *json_tests(const struct test *tests, size_t count)
     bool is_whole = array != NULL;
     for (size_t i = 0; is_whole && i < count; i++)
         is_whole = json_push(array, test_json(&tests[i]));
-    return whole(array, is_whole);
+    return json_whole(array, is_whole);
 }
 
 static bool push_missing(json_t *array, const struct missing *missing)
@@ -92,10 +83,10 @@ static bool push_missing(json_t *array, const struct missing *missing)
             return true; /* told by another way of the group already */
     }
     json_t *object = json_object();
-    return json_push(array,
-                     whole(object, json_put(object, "fact", json_text(missing->fact)) &&
-                                       json_put(object, "place", json_place(missing->place)) &&
-                                       json_put(object, "example", json_text(missing->example))));
+    return json_push(
+        array, json_whole(object, json_put(object, "fact", json_text(missing->fact)) &&
+                                      json_put(object, "place", json_place(missing->place)) &&
+                                      json_put(object, "example", json_text(missing->example))));
 }
 
 static bool push_all_missing(json_t *array, const struct test *tests, size_t count)
@@ -113,8 +104,8 @@ static bool push_all_missing(json_t *array, const struct test *tests, size_t cou
 static json_t *missing_json(const struct finding *finding)
 {
     json_t *array = json_array();
-    return whole(array,
-                 array != NULL && push_all_missing(array, finding->tests, finding->test_count));
+    return json_whole(array, array != NULL &&
+                                 push_all_missing(array, finding->tests, finding->test_count));
 }
 
 static json_t *input_json(const struct input *input)
@@ -125,13 +116,13 @@ static json_t *input_json(const struct input *input)
                (input->is.type == AMOUNT_NONE ? json_put(object, "value", json_text(input->text)) &&
                                                     json_put(object, "unit", json_null())
                                               : json_put_amount(object, input->is, NULL));
-    return whole(object, is_whole && json_put(object, "place", json_place(input->place)) &&
-                             json_put(object, "source", json_text(input->source)) &&
-                             json_put(object, "assumed",
-                                      input->is_assumed ? json_text(input->assumed_why != NULL
-                                                                        ? input->assumed_why
-                                                                        : "not given")
-                                                        : json_null()));
+    return json_whole(object, is_whole && json_put(object, "place", json_place(input->place)) &&
+                                  json_put(object, "source", json_text(input->source)) &&
+                                  json_put(object, "assumed",
+                                           input->is_assumed ? json_text(input->assumed_why != NULL
+                                                                             ? input->assumed_why
+                                                                             : "not given")
+                                                             : json_null()));
 }
 
 static json_t *inputs_json(const struct finding *finding)
@@ -140,7 +131,7 @@ static json_t *inputs_json(const struct finding *finding)
     bool is_whole = array != NULL;
     for (size_t i = 0; is_whole && i < finding->input_count; i++)
         is_whole = json_push(array, input_json(&finding->inputs[i]));
-    return whole(array, is_whole);
+    return json_whole(array, is_whole);
 }
 
 static json_t *value_json(const struct value *value, const struct design *design)
@@ -148,7 +139,7 @@ static json_t *value_json(const struct value *value, const struct design *design
     json_t *object = json_object();
     const struct entry *entry = value->state == VALUE_IN_FORCE ? value->entry : NULL;
     const struct book *book = value->book != NULL ? value->book : value->declared_by;
-    return whole(
+    return json_whole(
         object,
         json_put(object, "value", json_text(value->name)) &&
             json_put(object, "is",
@@ -166,7 +157,7 @@ static json_t *values_json(const struct finding *finding, const struct design *d
     bool is_whole = array != NULL;
     for (size_t i = 0; is_whole && i < finding->value_count; i++)
         is_whole = json_push(array, value_json(finding->values[i], design));
-    return whole(array, is_whole);
+    return json_whole(array, is_whole);
 }
 
 static json_t *waiver_json(const struct waiver *waiver)
@@ -174,25 +165,25 @@ static json_t *waiver_json(const struct waiver *waiver)
     if (waiver == NULL)
         return json_null();
     json_t *object = json_object();
-    return whole(object, json_put(object, "reason", json_text(waiver->reason)) &&
-                             json_put(object, "granted_by", json_text(waiver->granted_by)) &&
-                             json_put(object, "permit", json_text(waiver->permit)) &&
-                             json_put(object, "until", json_date(waiver->until)) &&
-                             json_put(object, "place", json_place(waiver->place)));
+    return json_whole(object, json_put(object, "reason", json_text(waiver->reason)) &&
+                                  json_put(object, "granted_by", json_text(waiver->granted_by)) &&
+                                  json_put(object, "permit", json_text(waiver->permit)) &&
+                                  json_put(object, "until", json_date(waiver->until)) &&
+                                  json_put(object, "place", json_place(waiver->place)));
 }
 
 static json_t *about_json(const struct finding *finding)
 {
     json_t *object = json_object();
-    return whole(object, json_put(object, "kind", json_text(finding->about_kind)) &&
-                             json_put(object, "name", json_text(finding->about_name)));
+    return json_whole(object, json_put(object, "kind", json_text(finding->about_kind)) &&
+                                  json_put(object, "name", json_text(finding->about_name)));
 }
 
 static json_t *line_json(const struct line *line)
 {
     json_t *object = json_object();
-    return whole(object, json_put(object, "text", json_text(line->text)) &&
-                             json_put(object, "source", json_text(line->source)));
+    return json_whole(object, json_put(object, "text", json_text(line->text)) &&
+                                  json_put(object, "source", json_text(line->source)));
 }
 
 static json_t *working_json(const struct finding *finding)
@@ -201,7 +192,7 @@ static json_t *working_json(const struct finding *finding)
     bool is_whole = array != NULL;
     for (size_t i = 0; is_whole && i < finding->line_count; i++)
         is_whole = json_push(array, line_json(&finding->working[i]));
-    return whole(array, is_whole);
+    return json_whole(array, is_whole);
 }
 
 static const char *level_name(const struct finding *finding)
@@ -238,5 +229,5 @@ json_t *json_finding(const struct finding *finding, const struct design *design,
                     json_put(object, "waived", waiver_json(finding->waiver));
     if (is_whole && finding->line_count > 0)
         is_whole = json_put(object, "working", working_json(finding));
-    return whole(object, is_whole);
+    return json_whole(object, is_whole);
 }

@@ -6,6 +6,30 @@
 #include "page.h"
 #include "unit.h"
 
+enum { DIGITS = 12 };
+
+json_t *json_whole(json_t *value, bool is_whole)
+{
+    if (is_whole && value != NULL)
+        return value;
+    json_decref(value);
+    return NULL;
+}
+
+static int add_dumped(const char *bytes, size_t length, void *out)
+{
+    text_add(out, bytes, length);
+    return ((struct text *)out)->is_short ? -1 : 0;
+}
+
+bool json_write(struct text *out, json_t *value, size_t flags)
+{
+    bool is_written = value != NULL && json_dump_callback(value, add_dumped, out,
+                                                          flags | JSON_REAL_PRECISION(DIGITS)) == 0;
+    json_decref(value);
+    return is_written && !out->is_short;
+}
+
 bool json_put(json_t *object, const char *key, json_t *value)
 {
     return json_object_set_new(object, key, value) == 0;

@@ -5,6 +5,7 @@
 #include <jansson.h>
 #include "design.h"
 #include "finding.h"
+#include "report.h"
 
 /* Puts a new value under a key or at the end of a list; a NULL value or target: false. */
 bool json_put(json_t *object, const char *key, json_t *value);
@@ -22,6 +23,13 @@ json_t *json_amount(struct amount amount, const struct unit *unit);
 bool json_put_amount(json_t *object, struct amount amount, const struct unit *unit);
 /* All tests of a finding or of an option. */
 json_t *json_tests(const struct test *tests, size_t count);
+/* Hands a value on that is whole; else frees it and gives NULL. */
+json_t *json_whole(json_t *value, bool is_whole);
+/* A report whole. */
+json_t *json_report(const struct report *report, struct arena *arena);
+/* Adds the value as text, with jansson's flags; the value is gone then. False: no memory, which a
+ * value of NULL stands for, too. */
+bool json_write(struct text *out, json_t *value, size_t flags);
 /* One finding whole. The design (or NULL) says at which elevation values by elevation are told. */
 json_t *json_finding(const struct finding *finding, const struct design *design,
                      struct arena *arena);

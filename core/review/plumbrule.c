@@ -41,7 +41,12 @@ void plumbrule_close(struct plumbrule *plumbrule)
 
 static bool is_known_format(const char *format)
 {
-    return format == NULL || strcmp(format, "text") == 0 || strcmp(format, "json") == 0;
+    return format == NULL || report_format_find(format) != NULL;
+}
+
+static const struct report_format *format_of(const struct plumbrule_options *options)
+{
+    return report_format_find(options->format != NULL ? options->format : "text");
 }
 
 static bool write_report(struct plumbrule *plumbrule, const struct review *review,
@@ -58,21 +63,20 @@ static bool write_report(struct plumbrule *plumbrule, const struct review *revie
         .version = plumbrule_version(),
         .with_working = options->with_working,
         .with_color = options->with_color,
-        .width = options->width};
-    if (options->format != NULL && strcmp(options->format, "json") == 0)
-        return report_write_json(&plumbrule->report, &report);
-    return report_write_text(&plumbrule->report, &report);
+        .width = options->width,
+        .failures_only = options->failures_only};
+    return format_of(options)->write(&plumbrule->report, &report);
 }
 
 static enum plumbrule_end check(struct plumbrule *plumbrule, const char *design_path,
                                 const struct plumbrule_options *options)
 {
-    const struct bench_options bench_options = {options->book_directories,
-                                                options->catalogue_directories, options->books,
-                                                options->on, options->with_working};
-    struct review review;
     if (!is_known_format(options->format))
         return PLUMBRULE_COMMAND;
+    const struct bench_options bench_options = {
+        options->book_directories, options->catalogue_directories, options->books, options->on,
+        options->with_working || format_of(options)->needs_working};
+    struct review review;
     if (!bench_review(&review, &plumbrule->bench, design_path, &bench_options) ||
         !write_report(plumbrule, &review, design_path, options))
         return PLUMBRULE_NO_MEMORY;

@@ -41,10 +41,11 @@ struct plumbrule_options {
     const char *const *catalogue_directories;
     const char *const *books; /* names, lowest first; ends in NULL */
     const char *on;           /* YYYY-MM-DD, or NULL: the design's permit application date */
-    const char *format;       /* "text" or "json" */
+    const char *format;       /* "text", "json", "ndjson", "sarif", "junit" or "html" */
     bool with_working;        /* what each finding read and calculated, too */
     bool with_color;          /* text only */
     unsigned width;           /* text only; 0: 80 columns */
+    bool failures_only;       /* sarif only: no results but those that fail */
 };
 
 /* False: no memory. */

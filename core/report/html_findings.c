@@ -1,0 +1,126 @@
+/* All findings, grouped by what there is to do. */
+#include "block.h"
+#include "html.h"
+
+static const struct {
+    const char *title, *says;
+} groups[GROUP_COUNT] = {
+    [GROUP_FAILS] = {"To put right", "What must hold and does not."},
+    [GROUP_ADVICE] = {"Advice not followed",
+                      "What the books advise and the design does not do. It stops nothing."},
+    [GROUP_OPEN] =
+        {"Facts to give",
+         "Nobody has told these yet. Unknown is not a pass: each stays open until told."},
+    [GROUP_REVIEW] = {"For a person to judge",
+                      "No rule can settle these; a licensed or authorized person must."},
+    [GROUP_WAIVED] = {"Fails, lifted by a waiver",
+                      "They do not hold; the authority has lifted them for this design."},
+    [GROUP_STANDS] = {"Stands", "What was held against a rule and holds."},
+    [GROUP_TO_KNOW] = {"To know", "Said for information; nothing was decided by it."},
+    [GROUP_NOT_APPLICABLE] = {"Does not apply",
+                              "Rules in force that this design gives no cause for."},
+};
+
+static size_t count_of(const struct findings *findings, enum html_group group)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < findings->count; i++)
+        count += html_group_of(findings->items[i]) == group;
+    return count;
+}
+
+/* One line per rule with all it does not apply to. */
+static void write_apart(struct html *html, const struct findings *findings)
+{
+    html_open(html, "details", NULL);
+    html_put(html, "summary", NULL, "The list of rules and things");
+    html_open(html, "ul", NULL);
+    for (size_t i = 0; i < findings->count;) {
+        const struct finding *first = findings->items[i];
+        const char *things = NULL;
+        for (; i < findings->count && findings->items[i]->rule == first->rule; i++) {
+            const struct finding *next = findings->items[i];
+            if (html_group_of(next) != GROUP_NOT_APPLICABLE)
+                continue;
+            things = things == NULL ? about_text(next, html->arena)
+                                    : arena_format(html->arena, "%s, %s", things, next->about_name);
+            things = html_text(html, things);
+        }
+        if (things == NULL)
+            continue;
+        html_raw(html, "\n");
+        html_open(html, "li", NULL);
+        html_put(html, "strong", NULL, first->title != NULL ? first->title : first->rule->id);
+        html_say(html, ": ");
+        html_put(html, "span", NULL, things);
+        html_close(html);
+    }
+    html_close(html);
+    html_close(html);
+}
+
+static void write_group(struct html *html, enum html_group group, size_t *number)
+{
+    const struct findings *findings = html->report->findings;
+    size_t count = count_of(findings, group);
+    if (count == 0)
+        return;
+    html_raw(html, "\n");
+    html_open(html, "section",
+              html_text(html, arena_format(html->arena, "group %s", html_group_class(group))));
+    html_put_format(html, "h3", NULL, "%s (%zu)", groups[group].title, count);
+    html_put(html, "p", NULL, groups[group].says);
+    if (group == GROUP_NOT_APPLICABLE)
+        write_apart(html, findings);
+    else
+        for (size_t i = 0; i < findings->count; i++)
+            if (html_group_of(findings->items[i]) == group)
+                html_finding(html, i, group < GROUP_STANDS ? ++*number : 0);
+    html_close(html);
+}
+
+static void write_action(struct html *html, size_t at, size_t number)
+{
+    const struct finding *finding = html->report->findings->items[at];
+    enum html_group group = html_group_of(finding);
+    html_raw(html, "\n");
+    html_open(html, "li", NULL);
+    html_put_format(html, "span", "key", "%zu", number);
+    html_say(html, " ");
+    html_put_format(html, "span",
+                    html_text(html, arena_format(html->arena, "badge %s", html_group_class(group))),
+                    "%s", html_group_word(group));
+    html_say(html, " ");
+    html_link(html, html_finding_id(html, at), finding->title != NULL ? finding->title : "");
+    html_put_format(html, "span", NULL, ", %s: %s.",
+                    html_text(html, about_text(finding, html->arena)),
+                    finding->message != NULL ? finding->message : "");
+    html_close(html);
+}
+
+void html_actions(struct html *html)
+{
+    const struct findings *findings = html->report->findings;
+    size_t number = 0;
+    for (enum html_group group = GROUP_FAILS; group < GROUP_STANDS; group++)
+        for (size_t i = 0; findings != NULL && i < findings->count; i++) {
+            if (html_group_of(findings->items[i]) != group)
+                continue;
+            if (number == 0)
+                html_open(html, "ol", "actions");
+            write_action(html, i, ++number);
+        }
+    if (number > 0)
+        html_close(html);
+}
+
+void html_findings(struct html *html)
+{
+    if (html->report->findings == NULL)
+        return;
+    size_t number = 0;
+    html_section(html, "findings", "Findings");
+    for (enum html_group group = GROUP_FAILS; group < GROUP_COUNT; group++)
+        write_group(html, group, &number);
+    html_close(html);
+}
