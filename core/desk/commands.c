@@ -28,6 +28,12 @@ static const struct flag flags[FLAG_COUNT] = {
                      "How the report is written; html is one file per design."},
     [FLAG_FAILURES_ONLY] = {"failures-only", 0, NULL, NULL, false,
                             "With sarif: only what fails, for readers that pass over its kind."},
+    [FLAG_STIR] = {"stir", 0, NULL, NULL, false,
+                   "Moves each value and each compared limit a step, and shows which moves no case "
+                   "notices."},
+    [FLAG_ADOPTS] = {"adopts", 0, "BOOKS", NULL, false,
+                     "Model codes with their editions, as in nec@2023,irc@2021."},
+    [FLAG_IN] = {"in", 0, "DIR", NULL, false, "The folder to write in; else this one."},
     [FLAG_HELP] = {"help", 'h', NULL, NULL, false, "This help."},
     [FLAG_VERSION] = {"version", 0, NULL, NULL, false, "The program's version."},
 };
@@ -40,6 +46,8 @@ static const enum flag_id books_flags[] = {FLAG_BOOKS, FLAG_FORMAT, FLAG_OUTPUT,
 static const enum flag_id rules_flags[] = {FLAG_BOOK,   FLAG_ON,   FLAG_BOOKS, FLAG_FORMAT,
                                            FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 static const enum flag_id calc_flags[] = {FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
+static const enum flag_id prove_flags[] = {FLAG_STIR,   FLAG_BOOKS, FLAG_CATALOGUES, FLAG_FORMAT,
+                                           FLAG_OUTPUT, FLAG_HELP,  FLAG_COUNT};
 
 static const struct command commands[] = {
     {"check", "DESIGN…", "Holds designs against rulebooks and lists the findings.", check_flags,
@@ -47,6 +55,8 @@ static const struct command commands[] = {
     {"books", "", "Lists the rulebooks there are.", books_flags, run_books},
     {"rules", "", "Lists the rules in force on a day, and who adopted or changed them.",
      rules_flags, run_rules},
+    {"prove", "BOOK…", "Runs the cases of rulebooks, and shows what no case proves.", prove_flags,
+     run_prove},
     {"calc", "[NAME INPUT=VALUE…]",
      "Runs one calculator as a hand calculation; alone, lists them with their inputs.", calc_flags,
      run_calc},

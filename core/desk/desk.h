@@ -14,6 +14,9 @@ enum flag_id {
     FLAG_CATALOGUES,
     FLAG_COLOR,
     FLAG_WITH_WORKING,
+    FLAG_STIR,
+    FLAG_ADOPTS,
+    FLAG_IN,
     FLAG_REPORT, /* the formats of a check */
     FLAG_FAILURES_ONLY,
     FLAG_HELP,
@@ -57,6 +60,7 @@ enum plumbrule_end run_check(struct desk *desk);
 enum plumbrule_end run_books(struct desk *desk);
 enum plumbrule_end run_rules(struct desk *desk);
 enum plumbrule_end run_calc(struct desk *desk);
+enum plumbrule_end run_prove(struct desk *desk);
 
 /* All commands; NULL past the end. */
 const struct command *command_at(size_t at);

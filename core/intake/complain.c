@@ -18,8 +18,12 @@ static struct problem *tell(struct complaints *complaints, struct place place, c
     }
     struct problem *problem =
         problems_add(complaints->problems, PROBLEM_INPUT, code, place, "%s", message);
+    const struct source *source = complaints->source;
+    if (complaints->also != NULL && place.file != NULL &&
+        strcmp(place.file, complaints->also->path) == 0)
+        source = complaints->also;
     if (problem != NULL)
-        problem->excerpt = source_line(complaints->source, place.line, complaints->problems->arena);
+        problem->excerpt = source_line(source, place.line, complaints->problems->arena);
     return problem;
 }
 

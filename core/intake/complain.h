@@ -9,6 +9,7 @@ struct complaints {
     const struct source *source;
     struct problems *problems;
     size_t told;
+    const struct source *also; /* another file whose nodes may stand among those of this one */
 };
 
 /* Says what is wrong at a node (NULL: the file as a whole). `example` may be NULL. Returns false,

@@ -160,8 +160,12 @@ static const struct node *open_file(struct design_reader *reader, const char *pa
     struct complaints *complaints = arena_take(reader->arena, sizeof *complaints);
     if (complaints == NULL)
         return NULL;
-    *complaints = (struct complaints){source, reader->problems, 0};
+    *complaints = (struct complaints){.source = source, .problems = reader->problems};
+    complaints->also = reader->edits != NULL ? reader->edits->source : NULL;
     reader->complaints = complaints;
+    if (reader->is_edited != NULL && source->root != NULL)
+        design_edits_apply(reader->edits, reader->is_edited, source->root,
+                           strcmp(path, reader->design->path) != 0, reader->arena);
     if (source->root == NULL) {
         if (is_read)
             complain(complaints, NULL, "empty", example, "the file says nothing");
@@ -261,12 +265,23 @@ static void read_catalogues(struct design_reader *reader, const struct node *nod
 bool design_read(struct design **out, const char *path, const struct catalogues *catalogues,
                  struct arena *arena, struct problems *problems)
 {
+    return design_read_edited(out, path, catalogues, NULL, arena, problems);
+}
+
+bool design_read_edited(struct design **out, const char *path, const struct catalogues *catalogues,
+                        const struct design_edits *edits, struct arena *arena,
+                        struct problems *problems)
+{
     size_t before = problems->count;
     struct design_reader reader = {.arena = arena, .problems = problems};
     *out = NULL;
     for (size_t i = 0; i < KIND_COUNT; i++)
         reader.names[i].arena = arena;
     reader.design = design_new(arena, path);
+    if (edits != NULL && edits->count > 0) {
+        reader.edits = edits;
+        reader.is_edited = arena_take(arena, edits->count * sizeof *reader.is_edited);
+    }
     const struct node *node =
         reader.design == NULL ? NULL : open_file(&reader, path, "title: Quill Hollow house");
     if (node != NULL) {
@@ -275,6 +290,8 @@ bool design_read(struct design **out, const char *path, const struct catalogues 
         resolve_references(&reader, true);
         expand_rows(&reader);
         resolve_references(&reader, false);
+        if (reader.is_edited != NULL)
+            design_edits_complain(edits, reader.is_edited, &reader);
     }
     if (arena_is_short(arena) || (node != NULL && !design_link(reader.design))) {
         problems_add(problems, PROBLEM_MEMORY, "memory", (struct place){path, 0, 0},

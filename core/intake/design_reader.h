@@ -3,6 +3,7 @@
 #define INTAKE_DESIGN_READER_H
 #include "complain.h"
 #include "design.h"
+#include "design_edits.h"
 #include "index.h"
 
 /* A reference by name that waits until everything is read. */
@@ -28,7 +29,9 @@ struct design_reader {
     struct index names[KIND_COUNT]; /* path → thing */
     struct pending *pending;
     size_t pending_count, pending_capacity;
-    struct expansion *module_rows; /* by the row's ordinal */
+    struct expansion *module_rows;    /* by the row's ordinal */
+    const struct design_edits *edits; /* or NULL */
+    bool *is_edited;                  /* by edit: has it found its thing? */
 };
 
 /* Reads a thing's facts from a mapping. Mistakes are complaints; reading goes on. */

@@ -15,6 +15,13 @@ struct catalogues {
 bool design_read(struct design **out, const char *path, const struct catalogues *catalogues,
                  struct arena *arena, struct problems *problems);
 
+/* The same, with some facts set anew before they are read (NULL: none). What cannot be set is a
+ * problem at the place of the edit. */
+struct design_edits;
+bool design_read_edited(struct design **out, const char *path, const struct catalogues *catalogues,
+                        const struct design_edits *edits, struct arena *arena,
+                        struct problems *problems);
+
 /* All books that were asked for, each read once. Search order: `directories`, ends in NULL; a book
  * NAME is DIRECTORY/NAME or DIRECTORY/SHELF/NAME (codes/, towns/ and the like) with a book.yaml in
  * it; a name with a slash is the path of a folder. */

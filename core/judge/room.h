@@ -6,6 +6,7 @@
 #include <lua.h>
 
 #include "judge.h"
+#include "stir.h"
 #include "text.h"
 
 enum thing_tag {
@@ -84,6 +85,7 @@ struct judge {
     struct findings *findings;
     struct problems *problems;
     struct arena *page; /* the findings' arena */
+    struct stir *stir;   /* or NULL */
     /* The finding that is made: */
     const struct rule *rule;
     struct finding *finding;
@@ -151,6 +153,10 @@ struct missing room_missing_fact(struct judge *judge, const struct object *objec
 bool room_keep_working(struct judge *judge);
 /* "busbar main: rating", "service: rating", or of the design itself "title". NULL: no memory. */
 const char *room_name_of_read(struct judge *judge, const struct fact_read *read);
+
+/* stir.c */
+/* Notes the comparison, and moves its limit where that is asked for. */
+void room_stir(lua_State *lua, struct test *test);
 
 /* rule_file.c */
 struct rule_text {

@@ -76,6 +76,7 @@ static int compare(lua_State *lua)
     if (test.unit != NULL && test.actual.type == AMOUNT_QUANTITY &&
         !dimension_is_same(test.unit->dimension, test.actual.quantity.dimension))
         return luaL_error(lua, "the unit to show does not fit what is compared");
+    room_stir(lua, &test);
     if (!test_judge(&test, &fault))
         return luaL_error(lua, "%s", fault.message);
     *new_test(lua) = test;

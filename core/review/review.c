@@ -43,8 +43,7 @@ void bench_start(struct bench *bench, struct review *review)
         (struct review){.findings = {.arena = bench->arena}, .problems = {.arena = bench->arena}};
 }
 
-/* Keeps the shelf as long as it is asked for the same directories. */
-static bool fetch_shelf(struct bench *bench, const char *const *given)
+bool bench_fetch_shelf(struct bench *bench, const char *const *given)
 {
     const char *const *wanted = search_books(given, bench->arena);
     if (wanted == NULL)
@@ -122,7 +121,7 @@ bool bench_resolve(struct review *review, struct bench *bench, const struct benc
     size_t count = count_names(options->books), before = review->problems.count;
     if (count == 0)
         return tell_command(review, "book-none", "--book marrow-bay", "no rulebook is named");
-    if (!fetch_shelf(bench, options->book_directories)) {
+    if (!bench_fetch_shelf(bench, options->book_directories)) {
         tell_no_memory(review);
         return false;
     }

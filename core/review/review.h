@@ -40,6 +40,8 @@ void bench_start(struct bench *bench, struct review *review);
 bool review_find_date(struct review *review, const char *on);
 /* Reads the books named for one day. False: problems say why. */
 bool bench_resolve(struct review *review, struct bench *bench, const struct bench_options *options);
+/* The shelf for these directories, kept as long as it is asked for the same. False: no memory. */
+bool bench_fetch_shelf(struct bench *bench, const char *const *given);
 /* The whole line for one design. False: no memory; all else is in findings and problems. */
 bool bench_review(struct review *out, struct bench *bench, const char *design_path,
                   const struct bench_options *options);
