@@ -108,10 +108,22 @@ static bool take(struct amount *asked, const struct object *about, const struct 
     return true;
 }
 
+static bool is_without_snow(const struct amount *inputs)
+{
+    return number_compare(inputs[GROUND].quantity.value, 0) <= 0;
+}
+
 bool placed_run_snow(struct amount *results, const struct object *about,
                      const struct amount *inputs, struct working *working)
 {
     struct amount asked[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}}, found[CALCULATOR_RESULTS];
+    if (is_without_snow(inputs)) {
+        working_step(working, NULL, "no snow on the ground, none on the roof");
+        results[0] = inputs[MINIMUM].type != AMOUNT_NONE ? inputs[MINIMUM] : result_in(0, "psf");
+        results[1] = result_in(0, "psf");
+        results[2] = amount_of_number(1);
+        return true;
+    }
     if (!take(asked, about, inputs, working))
         return false;
     asked[SNOW_LAST] = inputs[MINIMUM];
@@ -129,6 +141,11 @@ bool placed_run_unbalanced(struct amount *results, const struct object *about,
     struct amount asked[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}}, found[CALCULATOR_RESULTS];
     const struct object *roof, *framing;
     const char *shape, *kind;
+    if (is_without_snow(inputs)) {
+        results[0] = results[1] = result_in(0, "psf");
+        results[2] = amount_of_yesno(false);
+        return true;
+    }
     if (!take(asked, about, inputs, working) || !placed_need(&roof, SLOT_design_roof, working) ||
         !need_word(&shape, roof, SLOT_roof_shape, working) ||
         !need_object(&framing, about, SLOT_roof_plane_framing, working))

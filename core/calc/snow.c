@@ -329,9 +329,8 @@ static void drift(struct amount *results, const struct ground *ground, double sl
 static bool check_unbalanced(const struct ground *ground, const char *shape,
                              struct working *working)
 {
-    if (strcmp(shape, "gable") != 0)
-        return working_beyond(working, "unbalanced snow is at hand for gables only, not for %s",
-                              shape);
+    if (strcmp(shape, "hip") == 0)
+        return working_beyond(working, "unbalanced snow is at hand for gables only, not for a hip");
     if (ground->edition == ASCE_7_22)
         return working_beyond(working, "unbalanced snow of ASCE 7-22 is not at hand");
     if (ground->edition == ASCE_7_10 && number_compare(ground->importance, 1) != 0)
@@ -345,13 +344,21 @@ static bool run_unbalanced_snow(struct amount *results, const struct object *abo
     (void)about;
     struct ground ground;
     double factor, slope = input_in(inputs[6], "°", 0), width = input_in(inputs[8], "ft", 0);
+    const char *shape = inputs[9].word;
+    bool has_ridge = strcmp(shape, "gable") == 0 || strcmp(shape, "hip") == 0;
+    bool is_within =
+        number_compare(slope, unbalanced_from) >= 0 && number_compare(slope, unbalanced_to) <= 0;
     if (!read_ground(&ground, inputs, working) ||
-        !check_unbalanced(&ground, inputs[9].word, working) ||
+        (has_ridge && is_within && !check_unbalanced(&ground, shape, working)) ||
         !find_slope_factor(&factor, ground.edition, slope, ground.thermal,
                            strcmp(inputs[7].word, "other") != 0, working))
         return false;
     double sloped = factor * ground.flat;
-    if (number_compare(slope, unbalanced_from) < 0 || number_compare(slope, unbalanced_to) > 0) {
+    if (!has_ridge) {
+        working_step(working, "ASCE 7-10 and 7-16 7.6.1 (from memory)",
+                     "a %s roof has no ridge to drift over: no unbalanced case", shape);
+        give_unbalanced(results, sloped, sloped, 0, 0, false);
+    } else if (!is_within) {
         working_step(working, "ASCE 7-10 and 7-16 7.6.1 (secondary source)",
                      "slope %.4g° is outside %.4g° to %.4g°: no unbalanced case", slope,
                      unbalanced_from, unbalanced_to);

@@ -226,6 +226,10 @@ static void check_unbalanced(struct calculation *c)
     CHECK_NEAR(result_number(c, "leeward"), 25.2, 1e-9, "ps with Is");
     CHECK(!unbalanced(c, 20, 30, "hip", "no") && stopped_with(c, STOP_BEYOND, "gables only"),
           "hips are not covered");
+    CHECK(unbalanced(c, 1.2, 30, "flat", "no") && !result_amount(c, "needed")->yes &&
+              unbalanced(c, 20, 30, "monoslope", "no") && !result_amount(c, "needed")->yes &&
+              unbalanced(c, 31, 30, "hip", "no") && !result_amount(c, "needed")->yes,
+          "no ridge, or too steep: no unbalanced case");
     CHECK(!calculate_text(c, "unbalanced_snow",
                           "edition 7-22, basis strength level, ground_snow 30 psf, exposure_factor "
                           "1, thermal_factor 1, importance_factor 1, slope 20 °, surface other, "

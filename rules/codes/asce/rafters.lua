@@ -10,10 +10,6 @@ return {
     local framing = plane.framing
     local dead = plane.dead_load / cos(plane.slope) -- per area of plan, as live load and snow are
     local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
-    if ground_snow > book.unbalanced_snow_from then
-      local drifted, _, needed = plane:unbalanced_snow(edition, basis, ground_snow)
-      if needed then snow = largest(snow, drifted) end
-    end
     -- Snow of a strength-level map counts seven tenths beside allowable stresses.
     if same(basis, "strength level") then snow = 0.7 * snow end
     local live, array = book.roof_live_load, design:array_dead_load()
@@ -45,6 +41,13 @@ return {
       shall.not_exceed("Deflection with snow on the modules", sag, framing.span / book.rafter_deflection, inch)
     else
       compare_with("its own weight", dead, array, "dead")
+    end
+    if ground_snow > book.unbalanced_snow_from then
+      local drifted, _, needed = plane:unbalanced_snow(edition, basis, ground_snow)
+      if needed and drifted > snow then
+        compare("drifted snow", dead + drifted, "snow")
+        compare_with("drifted snow on the modules, through their attachments", dead, array + drifted * cos(plane.slope), "snow")
+      end
     end
   end,
   remedy = "Stagger the attachments so that each rafter takes its share, strengthen the rafters, or have an engineer look.",

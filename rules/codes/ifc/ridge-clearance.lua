@@ -16,7 +16,8 @@ return {
     if book.ifc_ridge_setback_large > 0 * inch then
       local limit = book.ifc_ridge_coverage_limit
       if not design.building.sprinklers:is("none") then limit = book.ifc_ridge_coverage_limit_sprinklered end
-      if design.roof:covered_share() <= limit then
+      local share = design.roof:covered_share()
+      if share < limit or same(share, limit) then
         needed = largest(needed, book.ifc_ridge_setback_small)
       else
         needed = largest(needed, book.ifc_ridge_setback_large)

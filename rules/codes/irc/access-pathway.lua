@@ -14,7 +14,8 @@ return {
   check = function(plane, book, design)
     local share, area = design.roof:covered_share(), design.roof:array_area()
     local width = book.pathway_width
-    if book.pathway_free_coverage > 0 and share <= book.pathway_free_coverage and area <= book.pathway_free_area then
+    local is_little = share < book.pathway_free_coverage or same(share, book.pathway_free_coverage)
+    if book.pathway_free_coverage > 0 and is_little and area <= book.pathway_free_area then
       shall.not_exceed("Share of the roof under modules, so little that no pathway is asked for", share, book.pathway_free_coverage)
       return
     end

@@ -15,7 +15,7 @@ return {
     local share, area = design.roof:covered_share(), design.roof:array_area()
     local limit = book.ridge_coverage_limit
     if not design.building.sprinklers:is("none") then limit = book.ridge_coverage_limit_sprinklered end
-    local is_small = share <= limit
+    local is_small = share < limit
     if same(share, limit) then is_small = book.ridge_limit_inclusive end
     local needed = book.ridge_setback_large
     if is_small and area <= book.ridge_area_limit then needed = book.ridge_setback_small end
