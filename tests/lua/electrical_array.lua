@@ -132,8 +132,17 @@ return {
   fail("nec/circuit-protection", "tern", "circuit:inverter-run", { { "    ocpd_rating: 35 A\n    ocpd_ends: 1\n    terminal_temperature: 75 °C\n    listings: none\n  - name: tap-run", "    ocpd_rating: 60 A\n    ocpd_ends: 1\n    terminal_temperature: 75 °C\n    listings: none\n  - name: tap-run" } },
     "largest that protects the conductors", 60, 50, -0.2),
   open("nec/circuit-protection", "tern", "circuit:inverter-run", { { "    ocpd_rating: 35 A\n    ocpd_ends: 1\n    terminal_temperature: 75 °C\n    listings: none\n  - name: tap-run", "    ocpd_ends: 1\n    terminal_temperature: 75 °C\n    listings: none\n  - name: tap-run" } }, "ocpd_rating"),
+  -- 10 AWG copper takes 30 A at most: 240.4(D). Published example: 7 600 W at 240 V on 10 AWG fails.
+  fail("nec/circuit-protection", "quill", "circuit:inverter-run", { { "    conductor_size: 8 AWG", "    conductor_size: 10 AWG" } }, "largest that protects the conductors", 40, 30, -1 / 3),
   -- 7 700 W / 240 V is 32.08 A and would need 40.1 A; the marked 32 A needs 40 A, and stands.
   pass("nec/circuit-protection", "quill", "circuit:inverter-run", "125 % of the current", 40, 40, 0),
+
+  pass("nec/conductors-shown", "quill", nil, "A circuit carries string string-2"),
+  fail("nec/conductors-shown", "quill", nil, { { "    carries: [string-2]", "    carries: [string-1]" } }, "A circuit carries string string-2"),
+  open("nec/conductors-shown", "quill", nil, { { "    carries: [string-2]\n", "" } }, "carries"),
+  pass("nec/breaker-on-circuit", "quill", "circuit:inverter-run", "Rating on the circuit", 40, 40),
+  fail("nec/breaker-on-circuit", "quill", "circuit:inverter-run", { { "duty: source, rating: 40 A", "duty: source, rating: 50 A" } }, "Rating on the circuit", 40, 50),
+  open("nec/breaker-on-circuit", "quill", "circuit:inverter-run", { { "duty: source, rating: 40 A, ", "duty: source, " } }, "rating"),
 
   pass("nec/dc-device-place", "tern", "circuit:home-1", "Length", 8, 10, 0.2, {
     change = { { "    length: 40 ft", "    length: 8 ft", 2 }, { "    ocpd: none\n    ocpd_ends: 0\n    terminal_temperature: 75 °C\n    listings: none", "    ocpd: fuse\n    ocpd_rating: 25 A\n    ocpd_dc_rated: yes\n    ocpd_ends: 1\n    terminal_temperature: 75 °C\n    listings: none", 2 } },

@@ -107,6 +107,8 @@ return {
   fail("nec/shutdown-initiator", "quill", nil, { { "  initiators: 1\n", "  initiators: 7\n" } }, "Devices that set it off", 7, nil, nil, { any = true }),
   fail("nec/shutdown-initiator", "quill", nil, { { "initiator_location: outside wall", "initiator_location: garage" } }, "The initiator is outside"),
   open("nec/shutdown-initiator", "quill", nil, { { "  initiators: 1\n", "" } }, "initiators"),
+  fail("nec/shutdown-initiator", "quill", nil, { { "  initiator: shutdown-switch", "  initiator: none" } }, "names what sets it off"),
+  { rule = "nec/disconnect-rating", kind = "review", design = "quill", about = "disconnect:pv-breaker", change = { { "role: PV system, of: inverter-1", "role: PV system, of: none" } } },
   pass("nec/shutdown-device", "tern", nil, "Short-circuit current", 13.8, 15, 0.08),
   fail("nec/shutdown-device", "tern", nil, nil, "Short-circuit current", 13.8, 12, -0.15, with(K15, "maximum_current: 15 A", "maximum_current: 12 A")),
   open("nec/shutdown-device", "tern", nil, nil, "maximum_current", with(K15, "maximum_current: 15 A", "maximum_current:")),
@@ -150,6 +152,8 @@ return {
   pass("nec/busbar", "quill", BUS, "Protecting device plus", 190, 190, 0, { change = bus(190) }),
   fail("nec/busbar", "quill", BUS, bus(189), "Protecting device plus", 190, 189, -1 / 189),
   open("nec/busbar", "quill", BUS, untold_limit, "protecting_device"),
+  -- 150 A + 1.25 x 60 A on 225 A, at any place.
+  pass("nec/busbar", "quill", BUS, "Protecting device plus", 225, 225, 0, more(with({ "inverters", "Brae H7600" }, "output_current: 32 A", "output_current: 60 A"), "change", { gone[1] })),
   pass("nec/busbar", "moss", BUS, "The source breaker is at the end"),
   pass("nec/busbar", "moss", "busbar:pv-panel/bus", "All breakers but the main", 40, 60, 1 / 3),
   -- A power control system: 150 A + 20 A on 175 A, from 2020 on.
@@ -225,6 +229,10 @@ return {
   open("nec/panel-kind", "quill", MAIN, untold_limit, "protecting_device"),
   pass("nec/panel-kind", "moss", PV, "That device against the bus", 35, 60, 25 / 60),
   { rule = "nec/panel-kind", kind = "review", design = "quill", about = MAIN, change = { { "split_bus: no", "split_bus: yes" } } },
+  pass("nec/protecting-device", "quill", MAIN, "against the main breaker", 150, 150),
+  fail("nec/protecting-device", "quill", MAIN, { { "duty: main, rating: 150 A", "duty: main, rating: 200 A" } }, "against the main breaker", 150, 200),
+  open("nec/protecting-device", "quill", MAIN, untold_limit, "protecting_device"),
+  pass("nec/protecting-device", "moss", PV, "against the feeder's", 35, 35),
   pass("nec/panel-model", "quill", MAIN, "largest main", 150, 200, 0.25),
   fail("nec/panel-model", "quill", MAIN, { { "protecting_device: 150 A", "protecting_device: 225 A" } }, "largest main", 225, 200, -0.125),
   open("nec/panel-model", "quill", MAIN, nil, "maximum_main", with(P225, "maximum_main: 200 A", "maximum_main:")),

@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- Letters of 690.33 from memory.
 return {
   title = "Connectors of modules and microinverters mated as listed",
   cite = { ["2017"] = "690.33, 110.3(B)", ["2020"] = "690.33(C), 110.3(B)", ["2023"] = "690.33(C), 110.3(B)" },

@@ -23,7 +23,9 @@ return {
     shall.meet_one_of {
       { "current of what feeds it", by_sources },
       { "input rating of the equipment it feeds", function()
-          shall.be("It ends at an inverter", same(circuit.to:kind_of(), "inverter"))
+          local is_inverter = circuit.to and same(circuit.to:kind_of(), "inverter") or false
+          shall.be("It ends at an inverter", is_inverter)
+          if not is_inverter then return end
           shall.be_at_least("Ampacity after corrections, against the inverter's largest input current", ampacity, circuit.to.model.maximum_input_current)
           shall.not_exceed("Its overcurrent device", circuit.ocpd_rating, circuit:largest_ocpd(edition))
         end },

@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- 690.4(B) from memory.
 return {
   title = "Ratings of a combiner",
   cite = { ["2017"] = "690.4(B), 690.9(B), 110.3(B)", ["2020"] = "690.4(B), 690.9(B), 110.3(B)", ["2023"] = "690.4(B), 690.9(B), 110.3(B)" },

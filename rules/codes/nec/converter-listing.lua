@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- Section from memory.
 return {
   title = "Listing of the DC-to-DC converters",
   cite = "690.4(B)",

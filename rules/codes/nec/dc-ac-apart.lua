@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- Section from memory.
 return {
   title = "DC and AC circuits apart",
   cite = "690.31(B)",

@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- Sections from memory.
 return {
   title = "Disconnects against the available fault current",
   cite = "110.9, 110.10",

@@ -11,7 +11,7 @@ return {
       { "beside it", function()
           local beside = 0
           for _, disconnect in ipairs(design.disconnects) do
-            if disconnect.role:is("DC", "equipment") and same(disconnect.of:called(), inverter:called()) then
+            if disconnect.role:is("DC", "equipment") and disconnect.of and same(disconnect.of:called(), inverter:called()) then
               beside = beside + 1
               shall.be("It is within sight", disconnect.within_sight)
               shall.not_exceed("Its distance", disconnect.distance, book.isolation_distance)

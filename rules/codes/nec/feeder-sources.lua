@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- 215.2 from memory.
 -- A feeder that sources feed from its load side, up to the service.
 return {
   title = "Feeder with sources behind it",
@@ -15,6 +16,11 @@ return {
     local ampacity = feeder:usable_ampacity(edition)
     shall.be_at_least("Ampacity of the feeder against 125 % of the sources", ampacity, book.continuous_factor * panel:source_current())
     shall.be_at_least("Device of the feeder against 125 % of the sources", feeder.ocpd_rating, book.continuous_factor * panel:source_current())
+    for _, breaker in ipairs(panel.breakers) do
+      if not breaker.status:is("removed") then
+        shall.be_equal("Device of the feeder, against the breaker in the panel above", feeder.ocpd_rating, breaker.rating)
+      end
+    end
     shall.not_exceed("Device of the feeder against the largest that protects it", feeder.ocpd_rating, feeder:largest_ocpd(edition))
   end,
   remedy = "Use a larger feeder and the breaker that belongs to it.",

@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- Sections from memory.
 return {
   title = "Listing of the inverter",
   cite = { ["2017"] = "690.4(B), 705.6", ["2020"] = "690.4(B), 705.6", ["2023"] = "690.4(B), 705.6" },

@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- Section from memory.
 return {
   title = "Label fit for its place",
   cite = "110.21(B)",

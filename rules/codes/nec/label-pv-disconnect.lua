@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- Section from memory.
 return {
   title = "Label: PV system disconnect",
   cite = "690.13(B)",

@@ -5,7 +5,8 @@ return {
   cite = { ["2017"] = "690.56(C)(3)", ["2020"] = "690.56(C)(2)", ["2023"] = "690.12(D)(2)" },
   about = "design",
   applies = function(design)
-    return design.modules:count() > 0 and design.rapid_shutdown.initiator.role:is("rapid shutdown")
+    local initiator = design.modules:count() > 0 and design.rapid_shutdown.initiator
+    return initiator and initiator.role:is("rapid shutdown") or false
   end,
   check = function(design, book)
     local labels = 0

@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- What it must say, from memory.
 return {
   title = "Label: sum of the breakers",
   cite = { ["2017"] = "705.12(B)(2)(3)(c)", ["2020"] = "705.12(B)(3)(3)", ["2023"] = "705.12(B)(3)" },

@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- Sections from memory.
 -- Below the service the current is smaller; how much, an engineer or a listed series rating tells.
 return {
   title = "Breakers against the available fault current",

@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- 408.54 from memory.
 return {
   title = "Room for the new breakers",
   cite = "110.3(B), 408.54",

@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- 230.42 from memory.
 return {
   title = "Conductors of a changed service",
   cite = { ["2017"] = "310.15(B)(7), 230.42", ["2020"] = "310.12, 230.42", ["2023"] = "310.12, 230.42" },

@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- Sections from memory.
 return {
   title = "Service disconnect suitable as such",
   cite = "230.66, 230.70",

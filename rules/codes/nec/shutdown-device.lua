@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- 690.12(D) from memory.
 return {
   title = "Modules against their shutdown device",
   cite = { ["2017"] = "690.12(D), 110.3(B)", ["2020"] = "690.12(D), 110.3(B)", ["2023"] = "690.12(D), 110.3(B)" },
@@ -6,6 +7,8 @@ return {
   applies = function(shutdown) return shutdown.method:is("module-level devices") end,
   check = function(shutdown, _, design)
     local device = shutdown.device
+    shall.be("The design names the device", not not device)
+    if not device then return end
     shall.be("Listed as part of a rapid shutdown system (UL 1741)", device.listings:has("UL 1741"))
     local seen -- each model once
     for _, string in ipairs(design.strings) do

@@ -9,8 +9,11 @@ return {
     shall.be("The initiator is outside", shutdown.initiator_location:is("outside wall", "ground"))
     shall.be_at_least("Devices that set it off", shutdown.initiators, 1)
     shall.not_exceed("Devices that set it off", shutdown.initiators, book.shutdown_initiators)
-    shall.be("It is the service disconnect, the PV disconnect or a switch for it",
-      shutdown.initiator.role:is("service", "emergency", "PV system", "rapid shutdown", "utility", "AC"))
+    shall.be("The design names what sets it off", not not shutdown.initiator)
+    if shutdown.initiator then
+      shall.be("It is the service disconnect, the PV disconnect or a switch for it",
+        shutdown.initiator.role:is("service", "emergency", "PV system", "rapid shutdown", "utility", "AC"))
+    end
   end,
   remedy = "Put one switch outside where one can reach it, and at most six.",
 }

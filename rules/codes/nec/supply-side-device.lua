@@ -8,6 +8,8 @@ return {
   applies = function(connection) return connection.side:is("supply side") end,
   check = function(connection, book)
     local edition = tonumber(book:edition("nec"))
+    shall.be("The design shows its conductors", not not connection.conductors)
+    if not connection.conductors then return end
     if edition >= 2023 then
       if connection.conductors.ocpd:is("fuse") then
         review("The fuses stand in or right beside the disconnect: to be looked at")

@@ -8,6 +8,8 @@ return {
   check = function(connection, book)
     local edition = tonumber(book:edition("nec"))
     local conductors = connection.conductors
+    shall.be("The design shows its conductors", not not conductors)
+    if not conductors then return end
     local needed, meets_floor = conductors:supply_side_need(edition)
     shall.be_at_least("Ampacity of the conductors against 125 % of the sources", conductors:usable_ampacity(edition), needed)
     shall.be_at_least("Overcurrent device against 125 % of the sources", connection.ocpd_rating, needed)

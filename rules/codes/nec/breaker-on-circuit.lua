@@ -1,0 +1,25 @@
+---@type plumbrule.Rule
+-- The circuit and the panel tell of the same breaker: where they differ, one of the two is wrong.
+return {
+  title = "Breaker in the panel and on the circuit",
+  cite = "240.4",
+  about = "circuit",
+  applies = function(circuit)
+    return not circuit.status:is("removed") and circuit.role:is("inverter output", "microinverter branch") and circuit.ocpd:is("circuit breaker")
+  end,
+  check = function(circuit)
+    local breakers = 0
+    for _, carried in ipairs(circuit.carries) do
+      if same(carried:kind_of(), "inverter") or same(carried:kind_of(), "branch") then
+        for _, breaker in ipairs(carried.breakers) do
+          if not breaker.status:is("removed") then
+            breakers = breakers + 1
+            shall.be_equal("Rating on the circuit, against the breaker in the panel", circuit.ocpd_rating, breaker.rating)
+          end
+        end
+      end
+    end
+    if breakers < 1 then review("No panel shows the breaker of this circuit") end
+  end,
+  remedy = "Tell the same rating on the circuit and in the panel.",
+}

@@ -1,0 +1,29 @@
+---@type plumbrule.Rule
+-- The bus rules rest on this figure, so it must be that of a device that is there.
+return {
+  title = "The device that protects a bus",
+  cite = "408.36",
+  about = "panel",
+  applies = function(panel) return not panel.status:is("removed") end,
+  check = function(panel)
+    for _, bus in ipairs(panel.busbars) do
+      local mains = 0
+      for _, breaker in ipairs(bus.breakers) do
+        if breaker.duty:is("main") and not breaker.status:is("removed") then
+          mains = mains + 1
+          if panel.is_service_panel then
+            shall.be_equal("Protecting device, against the main breaker", bus.protecting_device, breaker.rating)
+          else
+            shall.be_at_least("Protecting device, against the smaller of main and feeder", bus.protecting_device, smallest(breaker.rating, panel.feeder.ocpd_rating))
+          end
+        end
+      end
+      if mains < 1 and panel.feeder then
+        shall.be_equal("Protecting device, against the feeder's", bus.protecting_device, panel.feeder.ocpd_rating)
+      elseif mains < 1 then
+        review("Neither a main breaker nor a feeder tells what protects the bus", bus)
+      end
+    end
+  end,
+  remedy = "Tell the rating of the device that protects the bus, and the device itself.",
+}
