@@ -1,18 +1,8 @@
 #include "judge.h"
 
-#include "room.h"
+#include "room_limits.h"
 
-#include <assert.h>
 #include <string.h>
-
-/* What one protected call into a rule needs and gives back. */
-struct running {
-    struct judge *judge;
-    struct rule_text *text;
-    struct card *card;
-    const struct object *about; /* NULL: only the card is read */
-    bool applies;
-};
 
 static void add_problem(struct judge *judge, const char *code, unsigned line, const char *message)
 {
@@ -37,110 +27,24 @@ static void tell_bad_text(struct problems *problems, const struct rule *rule,
         problem->excerpt = text->excerpt;
 }
 
-/* The chunk's words: an empty page of its own each time, so that nothing it keeps outlives the
- * review. */
-static void push_chunk(lua_State *lua, const struct rule_text *text)
-{
-    lua_rawgeti(lua, LUA_REGISTRYINDEX, text->chunk);
-    lua_newtable(lua);
-    lua_rawgetp(lua, LUA_REGISTRYINDEX, &room_words);
-    lua_setmetatable(lua, -2);
-    const char *name = lua_setupvalue(lua, -2, 1);
-    assert(name != NULL && strcmp(name, "_ENV") == 0);
-    (void)name;
-}
-
-static const char *card_text(lua_State *lua, const char *key, bool is_needed)
-{
-    size_t length;
-    struct judge *judge = room_judge(lua);
-    const char *copy = NULL;
-    lua_getfield(lua, 1, key);
-    if (lua_type(lua, -1) == LUA_TSTRING) {
-        const char *text = lua_tolstring(lua, -1, &length);
-        copy = arena_copy(judge->page, text, length);
-        if (copy == NULL)
-            luaL_error(lua, "not enough memory");
-    } else if (is_needed || !lua_isnil(lua, -1))
-        luaL_error(lua, "the card needs %s = \"…\"", key);
-    lua_pop(lua, 1);
-    return copy;
-}
-
-/* A citation, or one per edition: cite = {["2017"] = "705.12(B)", ["2020"] = …}. */
-static const char *card_cite(lua_State *lua)
-{
-    struct judge *judge = room_judge(lua);
-    const char *edition = judge->rule->edition;
-    lua_getfield(lua, 1, "cite");
-    if (lua_type(lua, -1) != LUA_TTABLE) {
-        lua_pop(lua, 1);
-        return card_text(lua, "cite", true);
-    }
-    if (edition == NULL)
-        luaL_error(lua, "the card cites per edition, but the book has none");
-    lua_getfield(lua, -1, edition);
-    if (lua_type(lua, -1) != LUA_TSTRING)
-        luaL_error(lua, "the card has no citation for the edition %s in force", edition);
-    const char *text = lua_tostring(lua, -1);
-    const char *copy = arena_copy(judge->page, text, strlen(text));
-    if (copy == NULL)
-        luaL_error(lua, "not enough memory");
-    lua_pop(lua, 2);
-    return copy;
-}
-
-static void check_keys(lua_State *lua)
-{
-    static const char *const keys[] = {"title", "cite", "about", "applies", "check", "remedy"};
-    lua_pushnil(lua);
-    while (lua_next(lua, 1) != 0) {
-        bool is_known = false;
-        for (size_t i = 0; lua_type(lua, -2) == LUA_TSTRING && i < sizeof keys / sizeof keys[0];
-             i++)
-            is_known = is_known || strcmp(keys[i], lua_tostring(lua, -2)) == 0;
-        if (!is_known)
-            luaL_error(lua, "a rule's card has title, cite, about, applies, check and remedy; "
-                            "this one has something else, too");
-        lua_pop(lua, 1);
-    }
-}
-
-static void check_function(lua_State *lua, const char *key, bool is_needed)
-{
-    int type = lua_getfield(lua, 1, key);
-    if (type != LUA_TFUNCTION && (is_needed || type != LUA_TNIL))
-        luaL_error(lua, "the card needs %s = function(thing, book, design) … end", key);
-    lua_pop(lua, 1);
-}
-
-/* Runs protected: the file's chunk, which returns the card. Leaves the card's table. */
-static int run_card(lua_State *lua)
-{
-    struct running *running = lua_touserdata(lua, 1);
-    lua_settop(lua, 0);
-    push_chunk(lua, running->text);
-    lua_call(lua, 0, 1);
-    if (lua_type(lua, 1) != LUA_TTABLE)
-        return luaL_error(lua, "a rule file returns one table, its card");
-    running->card->title = card_text(lua, "title", true);
-    running->card->cite = card_cite(lua);
-    running->card->about = card_text(lua, "about", true);
-    running->card->remedy = card_text(lua, "remedy", false);
-    if (kind_find(running->card->about) == KIND_NONE)
-        return luaL_error(lua, "about = \"%s\": there is no such kind of thing",
-                          running->card->about);
-    check_function(lua, "applies", false);
-    check_function(lua, "check", true);
-    check_keys(lua);
-    return 1;
-}
-
 static void push_arguments(lua_State *lua, const struct running *running)
 {
     room_push_object(lua, running->about);
     room_push_book(lua);
     room_push_object(lua, running->judge->design->root);
+}
+
+/* Raises a mistake of a whole function at the line where it begins. */
+static int raise_at(lua_State *lua, const char *function, const char *message)
+{
+    lua_Debug about;
+    lua_getfield(lua, 2, function);
+    lua_getinfo(lua, ">S", &about);
+    if (about.linedefined < 1) /* one of our own functions, put there as it is */
+        lua_pushstring(lua, message);
+    else
+        lua_pushfstring(lua, "rule:%d: %s", about.linedefined, message);
+    return lua_error(lua);
 }
 
 /* Runs protected. Arguments: running, the card's table. */
@@ -153,7 +57,7 @@ static int run_applies(lua_State *lua)
     push_arguments(lua, running);
     lua_call(lua, 3, 1);
     if (lua_type(lua, -1) != LUA_TBOOLEAN)
-        return luaL_error(lua, "applies() answers true or false, not %s", luaL_typename(lua, -1));
+        return raise_at(lua, "applies", "applies() answers true or false, and nothing else");
     running->applies = lua_toboolean(lua, -1);
     return 0;
 }
@@ -165,7 +69,8 @@ static int run_check(lua_State *lua)
     push_arguments(lua, running);
     lua_call(lua, 3, 0);
     if (running->judge->finding->test_count == 0)
-        return luaL_error(lua, "the check recorded nothing: it must say shall, should or review");
+        return raise_at(lua, "check",
+                        "the check recorded nothing: it must say shall, should or review");
     return 0;
 }
 
@@ -174,17 +79,19 @@ static int call_protected(struct judge *judge, lua_CFunction function, struct ru
                           int card_index)
 {
     lua_State *lua = judge->lua;
-    int results = function == run_card ? 1 : 0;
+    int results = function == room_run_card ? 1 : 0;
     lua_pushcfunction(lua, function);
     lua_pushlightuserdata(lua, running);
     if (card_index != 0)
         lua_pushvalue(lua, card_index);
-    judge->instructions = 0;
     judge->is_broken = false;
     judge->signal = SIGNAL_NONE;
-    judge->limits_memory = true;
+    judge->stage = function == run_check     ? STAGE_CHECK
+                   : function == run_applies ? STAGE_APPLIES
+                                             : STAGE_CARD;
+    limits_start(judge);
     int status = lua_pcall(lua, card_index != 0 ? 2 : 1, results, 0);
-    judge->limits_memory = false;
+    limits_end(judge);
     return status;
 }
 
@@ -192,22 +99,26 @@ static int call_protected(struct judge *judge, lua_CFunction function, struct ru
 static const char *read_error(struct judge *judge, int status, unsigned *line, const char **code)
 {
     lua_State *lua = judge->lua;
+    const char *message = "the rule raised something that is no sentence";
+    enum runaway runaway = judge->runaway;
     *line = 0;
-    *code = "rule-error";
-    if (status == LUA_ERRMEM) {
-        *code = "rule-memory";
-        return arena_format(judge->page, "the rule needs more than %zu MiB of memory",
-                            judge->limits.memory >> 20);
-    }
-    if (lua_type(lua, -1) != LUA_TSTRING)
-        return "the rule raised something that is no sentence";
-    const char *message = rule_text_split(lua_tostring(lua, -1), line);
+    if (lua_type(lua, -1) == LUA_TSTRING)
+        message = rule_text_split(lua_tostring(lua, -1), line);
     /* A memory error that was raised again through an option has become a plain one. */
-    if (strcmp(message, "not enough memory") == 0)
-        return read_error(judge, LUA_ERRMEM, line, code);
-    if (strstr(message, "budget of") != NULL)
-        *code = "rule-budget";
-    return arena_format(judge->page, "%s", message);
+    if (runaway == RUNAWAY_NONE &&
+        (status == LUA_ERRMEM || strcmp(message, "not enough memory") == 0))
+        runaway = RUNAWAY_MEMORY;
+    *code = runaway == RUNAWAY_NONE     ? "rule-error"
+            : runaway == RUNAWAY_BUDGET ? "rule-budget"
+                                        : "rule-memory";
+    if (runaway != RUNAWAY_NONE) {
+        message = limits_sentence(judge, runaway);
+        return judge->gave_up = message != NULL ? message : "the rule ran away";
+    }
+    char *copy = arena_copy(judge->page, message, text_cut(message, strlen(message), 1000));
+    if (copy != NULL)
+        room_clean(copy);
+    return copy;
 }
 
 /* A test without a comparison, at the end of the finding. */
@@ -244,8 +155,9 @@ static bool settle_call(struct judge *judge, int status)
         unsigned line;
         const char *code;
         const char *message = read_error(judge, status, &line, &code);
-        if (message != NULL)
-            add_problem(judge, code, line, message);
+        if (message == NULL)
+            message = "there was no memory";
+        add_problem(judge, code, line, message);
         note_test(judge, RELATION_BROKEN, OUTCOME_OPEN, message);
     }
     lua_pop(lua, 1);
@@ -297,6 +209,10 @@ static bool judge_thing(struct judge *judge, struct running *running, int card_i
     struct frame frame = {&finding->tests, &finding->test_count, &finding->test_capacity, NULL};
     judge->frame = &frame;
     finding->outcome = OUTCOME_OPEN;
+    if (judge->gave_up != NULL) { /* it would run away from every thing, each time for long */
+        note_test(judge, RELATION_BROKEN, OUTCOME_OPEN, judge->gave_up);
+        return end_finding(judge);
+    }
     bool ran = settle_call(judge, call_protected(judge, run_applies, running, card_index));
     judge->frame = &frame;
     if (ran && running->applies)
@@ -342,6 +258,17 @@ static bool judge_broken(struct judge *judge, size_t order, const char *why)
     return end_finding(judge);
 }
 
+/* Tells why the card could not be read, and gives the sentence back. */
+static const char *tell_bad_card(struct judge *judge, int status)
+{
+    unsigned line;
+    const char *code, *message = read_error(judge, status, &line, &code);
+    if (message == NULL)
+        message = "there was no memory";
+    add_problem(judge, strcmp(code, "rule-error") == 0 ? "rule-card" : code, line, message);
+    return message;
+}
+
 static bool judge_rule(struct judge *judge, size_t at)
 {
     lua_State *lua = judge->lua;
@@ -349,6 +276,8 @@ static bool judge_rule(struct judge *judge, size_t at)
     size_t order = at << 20;
     struct rule_text *text = rule_text_find(judge, judge->rule->path);
     struct running running = {judge, text, &card, NULL, false};
+    judge->gave_up = NULL;
+    judge->rule_results = 0;
     if (text == NULL)
         return false;
     if (text->wrong != NULL) {
@@ -356,13 +285,9 @@ static bool judge_rule(struct judge *judge, size_t at)
         return judge_broken(judge, order, text->wrong);
     }
     lua_settop(lua, 0);
-    int status = call_protected(judge, run_card, &running, 0);
+    int status = call_protected(judge, room_run_card, &running, 0);
     if (status != LUA_OK) {
-        unsigned line;
-        const char *code = "rule-card", *said;
-        const char *message = read_error(judge, status, &line, &said);
-        add_problem(judge, strcmp(said, "rule-error") == 0 ? code : said, line,
-                    message != NULL ? message : "no memory");
+        const char *message = tell_bad_card(judge, status);
         lua_settop(lua, 0);
         return judge_broken(judge, order, message);
     }
@@ -403,6 +328,7 @@ bool judge_read_card(struct card *out, struct judge *judge, const struct rule *r
     judge->rule = rule;
     judge->page = arena;
     judge->problems = problems;
+    judge->gave_up = NULL;
     struct rule_text *text = rule_text_find(judge, rule->path);
     struct running running = {judge, text, out, NULL, false};
     if (text == NULL)
@@ -412,13 +338,9 @@ bool judge_read_card(struct card *out, struct judge *judge, const struct rule *r
         return false;
     }
     lua_settop(judge->lua, 0);
-    int status = call_protected(judge, run_card, &running, 0);
-    if (status != LUA_OK) {
-        unsigned line;
-        const char *code;
-        const char *message = read_error(judge, status, &line, &code);
-        add_problem(judge, "rule-card", line, message != NULL ? message : "no memory");
-    }
+    int status = call_protected(judge, room_run_card, &running, 0);
+    if (status != LUA_OK)
+        tell_bad_card(judge, status);
     lua_settop(judge->lua, 0);
     return status == LUA_OK;
 }

@@ -6,9 +6,11 @@
 
 /* What ends a runaway rule with a problem that names it. 0 takes the usual limit. */
 struct judge_limits {
-    long instructions; /* Lua instructions per call of a rule's function; usual: 2 000 000 */
-    size_t memory;     /* bytes of Lua memory in all; usual: 64 MiB */
-    size_t results;    /* tests recorded in one finding; usual: 2 000 */
+    /* Lua instructions per call of a rule's function, memory it takes and long work in C counted as
+     * such; usual: 2 000 000 */
+    long instructions;
+    size_t memory;  /* bytes of Lua memory in all; usual: 64 MiB */
+    size_t results; /* tests recorded in one finding, 50 times as many by one rule; usual: 2 000 */
 };
 
 /* A Lua state with the vocabulary; keeps compiled rule files from one review to the next. One per
@@ -18,6 +20,11 @@ struct judge;
 /* NULL: no memory. Asserts that nothing but the agreed words can be reached from a rule. */
 struct judge *judge_new(const struct judge_limits *limits);
 void judge_free(struct judge *judge);
+
+/* All words that a rule can say, in byte order: "abs", "calc.ampacity", "math.abs" … False: no
+ * memory. */
+bool judge_list_words(const char *const **out, size_t *count, struct judge *judge,
+                      struct arena *arena);
 
 /* The card of a rule, as its file says it; in the arena. */
 struct card {
@@ -30,7 +37,9 @@ bool judge_read_card(struct card *out, struct judge *judge, const struct rule *r
 
 /* Runs every rule that holds over every thing it is about. Findings go to `findings` in its arena;
  * what is broken in a rule is a problem of weight PROBLEM_RULE and its finding is open; the others
- * still run. `working` is the review's. False: no memory. */
+ * still run. A rule that ran past a limit is not run again in this review: its further findings are
+ * open, too. A rule's file is run afresh for each review; what it keeps in locals lasts from one
+ * thing to the next, not to the next review. `working` is the review's. False: no memory. */
 bool judge_review(struct findings *findings, struct judge *judge, const struct design *design,
                   const struct rulebook *rulebook, struct working *working,
                   struct problems *problems);

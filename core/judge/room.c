@@ -3,55 +3,9 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "room_limits.h"
+
 const char room_words, room_signal;
-
-enum { HOOK_PERIOD = 1000 };
-
-/* Lua's memory, counted. The cap holds only while a rule runs, so that the core can always clean
- * up. */
-static void *allocate(void *context, void *block, size_t old_size, size_t new_size)
-{
-    struct judge *judge = context;
-    if (block == NULL)
-        old_size = 0; /* for a new block Lua passes the type here */
-    if (new_size == 0) {
-        free(block);
-        judge->memory -= old_size;
-        return NULL;
-    }
-    if (judge->limits_memory && new_size > old_size &&
-        judge->memory + (new_size - old_size) > judge->limits.memory)
-        return NULL;
-    void *moved = realloc(block, new_size);
-    if (moved != NULL)
-        judge->memory += new_size - old_size;
-    return moved;
-}
-
-void room_charge(lua_State *lua, size_t work)
-{
-    struct judge *judge = room_judge(lua);
-    judge->instructions +=
-        work < (size_t)judge->limits.instructions ? (long)work : judge->limits.instructions;
-    if (judge->instructions > judge->limits.instructions)
-        luaL_error(lua, "the rule ran past its budget of %d instructions",
-                   (int)judge->limits.instructions);
-}
-
-static void count_instructions(lua_State *lua, lua_Debug *activation)
-{
-    (void)activation;
-    struct judge *judge = room_judge(lua);
-    judge->instructions += HOOK_PERIOD;
-    if (judge->instructions <= judge->limits.instructions)
-        return;
-    /* The line that ran is found by the one who catches this. */
-    luaL_where(lua, 0);
-    lua_pushfstring(lua, "the rule ran past its budget of %d instructions",
-                    (int)judge->limits.instructions);
-    lua_concat(lua, 2);
-    lua_error(lua);
-}
 
 void room_set_word(lua_State *lua, const char *name)
 {
@@ -92,6 +46,40 @@ void room_freeze(lua_State *lua)
     lua_setfield(lua, -2, "__metatable");
     lua_setmetatable(lua, -2);
     lua_remove(lua, -2);
+}
+
+/* Is it a control character: C0, DEL, or C1 in UTF-8? */
+static bool is_control(const char *at)
+{
+    unsigned char byte = (unsigned char)at[0];
+    return byte < 0x20 || byte == 0x7F || (byte == 0xC2 && (unsigned char)at[1] < 0xA0);
+}
+
+void room_clean(char *text)
+{
+    size_t bad;
+    for (char *at = text; *at != '\0'; at++)
+        if (is_control(at))
+            *at = *at == '\n' || *at == '\t' ? ' ' : '?';
+    while (!text_is_utf8(text, strlen(text), &bad))
+        text[bad] = '?';
+}
+
+const char *room_keep_text(lua_State *lua, int index, const char *what, size_t most)
+{
+    size_t length, bad;
+    const char *text = lua_tolstring(lua, index, &length);
+    if (length == 0 || length > most)
+        luaL_error(lua, "%s must have from 1 to %d letters", what, (int)most);
+    bool is_plain = text_is_utf8(text, length, &bad);
+    for (size_t i = 0; is_plain && i < length; i++)
+        is_plain = !is_control(text + i);
+    if (!is_plain)
+        luaL_error(lua, "%s must be plain text, without control characters", what);
+    const char *copy = arena_copy(room_judge(lua)->page, text, length);
+    if (copy == NULL)
+        luaL_error(lua, "not enough memory");
+    return copy;
 }
 
 bool room_is_signal(lua_State *lua, int index)
@@ -153,25 +141,6 @@ int room_raise_stop(lua_State *lua)
     }
 }
 
-/* The words a rule can say, and no others. Kept in step with the manual by a test. */
-static const char *const forbidden[] = {
-    "pcall",        "xpcall",  "load",   "loadstring",   "dofile",         "require",  "coroutine",
-    "setmetatable", "rawset",  "rawget", "pairs",        "next",           "os",       "io",
-    "debug",        "package", "_G",     "getmetatable", "collectgarbage", "rawequal", "rawlen",
-    "print",        "warn",    "utf8"};
-
-static void assert_closed(lua_State *lua)
-{
-    lua_rawgetp(lua, LUA_REGISTRYINDEX, &room_words);
-    for (size_t i = 0; i < sizeof forbidden / sizeof forbidden[0]; i++) {
-        lua_pushstring(lua, forbidden[i]);
-        if (lua_rawget(lua, -2) != LUA_TNIL)
-            luaL_error(lua, "'%s' must not be reachable from a rule", forbidden[i]);
-        lua_pop(lua, 1);
-    }
-    lua_pop(lua, 1);
-}
-
 /* Runs protected, once per state. */
 static int fill(lua_State *lua)
 {
@@ -182,7 +151,7 @@ static int fill(lua_State *lua)
     room_add_words(lua);
     room_add_tests(lua);
     room_add_calculators(lua);
-    assert_closed(lua);
+    room_check_words(lua);
     /* From here on the words are frozen: a name that is none of them raises. */
     lua_rawgetp(lua, LUA_REGISTRYINDEX, &room_words);
     room_freeze(lua);
@@ -192,27 +161,15 @@ static int fill(lua_State *lua)
     return 0;
 }
 
-static struct judge_limits usual_limits(const struct judge_limits *asked)
-{
-    struct judge_limits limits = {2000000, (size_t)64 << 20, 2000};
-    if (asked != NULL && asked->instructions > 0)
-        limits.instructions = asked->instructions;
-    if (asked != NULL && asked->memory > 0)
-        limits.memory = asked->memory;
-    if (asked != NULL && asked->results > 0)
-        limits.results = asked->results;
-    return limits;
-}
-
 struct judge *judge_new(const struct judge_limits *limits)
 {
     struct judge *judge = calloc(1, sizeof *judge);
     if (judge == NULL)
         return NULL;
-    judge->limits = usual_limits(limits);
+    limits_set(judge, limits);
     judge->arena = arena_new();
     judge->files.arena = judge->arena;
-    judge->lua = judge->arena != NULL ? lua_newstate(allocate, judge) : NULL;
+    judge->lua = judge->arena != NULL ? lua_newstate(limits_allocate, judge) : NULL;
     if (judge->lua == NULL) {
         judge_free(judge);
         return NULL;
@@ -223,7 +180,6 @@ struct judge *judge_new(const struct judge_limits *limits)
         judge_free(judge);
         return NULL;
     }
-    lua_sethook(judge->lua, count_instructions, LUA_MASKCOUNT, HOOK_PERIOD);
     return judge;
 }
 

@@ -69,15 +69,26 @@ struct frame {
  * the core can make. */
 enum signal_kind { SIGNAL_NONE, SIGNAL_MISSING, SIGNAL_REVIEW };
 
+/* Which of a limit's kinds stopped the rule. */
+enum runaway { RUNAWAY_NONE, RUNAWAY_BUDGET, RUNAWAY_MEMORY, RUNAWAY_SIZE };
+
+/* What of a rule runs. */
+enum stage { STAGE_CARD, STAGE_APPLIES, STAGE_CHECK };
+
 struct judge {
     lua_State *lua;
     struct judge_limits limits;
-    size_t memory;       /* bytes that Lua holds */
-    bool limits_memory;  /* only while a rule runs */
-    long instructions;   /* spent by the call that runs */
-    size_t results;      /* recorded in the finding */
-    struct arena *arena; /* the judge's own, for compiled files */
-    struct index files;  /* path → struct rule_text */
+    int usual_period, period; /* of the hook: instructions between two looks */
+    size_t memory;            /* bytes that Lua holds */
+    bool is_limited;          /* a rule runs, so the limits hold */
+    bool is_short;            /* the system had no memory for Lua */
+    bool is_full;             /* over the cap: collect, then see */
+    enum runaway runaway;     /* of the call that runs */
+    long instructions;        /* spent by the call that runs */
+    size_t results;           /* recorded in the finding */
+    size_t rule_results;      /* recorded in all findings of the rule */
+    struct arena *arena;      /* the judge's own, for compiled files */
+    struct index files;       /* path → struct rule_text */
     /* The review that runs: */
     const struct design *design;
     const struct rulebook *rulebook;
@@ -85,9 +96,11 @@ struct judge {
     struct findings *findings;
     struct problems *problems;
     struct arena *page; /* the findings' arena */
+    const struct rule *rule;
+    const char *gave_up; /* the rule ran away, so that it is not run again; or NULL */
     struct stir *stir;   /* or NULL */
     /* The finding that is made: */
-    const struct rule *rule;
+    enum stage stage;
     struct finding *finding;
     struct frame *frame;
     bool is_broken;
@@ -104,19 +117,25 @@ static inline struct judge *room_judge(lua_State *lua)
     return *(struct judge **)lua_getextraspace(lua);
 }
 
-/* room.c */
-/* Opens the state and fills it; called protected. */
+/* Fill a new state; called protected. */
 void room_add_words(lua_State *lua);       /* room_words.c: plain functions */
 void room_add_quantities(lua_State *lua);  /* room_quantity.c: units and arithmetic */
 void room_add_views(lua_State *lua);       /* room_view.c: things of the design, and the book */
 void room_add_tests(lua_State *lua);       /* room_tests.c: shall, should, review */
 void room_add_calculators(lua_State *lua); /* room_calculator.c */
+/* room_list.c: raises unless what a rule can reach is what was agreed. */
+void room_check_words(lua_State *lua);
+
+/* room.c */
 /* Puts the value at the top of the stack among the words of every rule, under a name. */
 void room_set_word(lua_State *lua, const char *name);
 /* Replaces the table at the top by an empty one that shows it and refuses to be written. */
 void room_freeze(lua_State *lua);
-/* Counts work that the hook does not see (a loop in C) towards the budget. */
-void room_charge(lua_State *lua, size_t work);
+/* Puts '?' for bytes that are no UTF-8 and for control characters. */
+void room_clean(char *text);
+/* A copy in the page of a text at this index; raises where it is empty, longer than `most` bytes,
+ * or not plain text. */
+const char *room_keep_text(lua_State *lua, int index, const char *what, size_t most);
 /* Notes a missing fact and leaves the rule; does not return. */
 int room_raise_missing(lua_State *lua, const struct missing *missing);
 int room_raise_missing_fact(lua_State *lua, const struct object *object, unsigned slot);
@@ -127,6 +146,10 @@ int room_raise_stop(lua_State *lua);
 /* Is the error at this index of the stack one of our signals? */
 bool room_is_signal(lua_State *lua, int index);
 
+/* room_limits.c */
+/* Counts work that the hook does not see (a loop in C) towards the budget. */
+void room_charge(lua_State *lua, size_t work);
+
 /* room_quantity.c */
 void room_push_quantity(lua_State *lua, struct quantity quantity);
 struct quantity *room_to_quantity(lua_State *lua, int index); /* NULL: it is none */
@@ -135,8 +158,10 @@ void room_push_object(lua_State *lua, const struct object *object);
 void room_push_book(lua_State *lua);
 void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of);
 void room_push_amount(lua_State *lua, const struct amount *amount);
-/* Any amount, or false: tables, functions, things of the design. */
+/* Any amount, or false: tables, functions, things of the design. A text stays Lua's. */
 bool room_to_amount(struct amount *out, lua_State *lua, int index);
+/* The same, to be kept: a text is copied into the page. */
+bool room_keep_amount(struct amount *out, lua_State *lua, int index);
 /* The tag of a userdata of ours, or 0. */
 int room_tag(lua_State *lua, int index);
 /* What people call the type of a value: "quantity (voltage)", "number", "word". */
@@ -148,15 +173,28 @@ int room_call_method(lua_State *lua); /* upvalue 1: the calculator */
 /* A struct missing for a fact, with its example; texts in the page. */
 struct missing room_missing_fact(struct judge *judge, const struct object *object, unsigned slot);
 
+/* stir.c */
+/* Notes the comparison, and moves its limit where that is asked for. */
+void room_stir(lua_State *lua, struct test *test);
+
+/* card.c */
+/* What one protected call into a rule needs and gives back. */
+struct running {
+    struct judge *judge;
+    struct rule_text *text;
+    struct card *card;
+    const struct object *about; /* NULL: only the card is read */
+    bool applies;
+};
+/* Runs the file's chunk, which returns the card. Called protected with a struct running; leaves the
+ * card's table. */
+int room_run_card(lua_State *lua);
+
 /* keep.c */
 /* Copies the working into the finding before the next one begins. False: no memory. */
 bool room_keep_working(struct judge *judge);
 /* "busbar main: rating", "service: rating", or of the design itself "title". NULL: no memory. */
 const char *room_name_of_read(struct judge *judge, const struct fact_read *read);
-
-/* stir.c */
-/* Notes the comparison, and moves its limit where that is asked for. */
-void room_stir(lua_State *lua, struct test *test);
 
 /* rule_file.c */
 struct rule_text {

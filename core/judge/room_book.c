@@ -82,7 +82,8 @@ static int refuse_value(lua_State *lua, const char *name)
 /* book:edition("nec"): the edition in force, as text. */
 static int edition(lua_State *lua)
 {
-    const char *name = luaL_checkstring(lua, 2);
+    luaL_checktype(lua, 2, LUA_TSTRING);
+    const char *name = room_keep_text(lua, 2, "the name of a book", 80);
     const struct rulebook *rulebook = room_judge(lua)->rulebook;
     for (size_t i = 0; i < rulebook->book_count; i++)
         if (strcmp(rulebook->books[i].book->name, name) == 0) {
@@ -130,6 +131,8 @@ void room_push_book(lua_State *lua)
         lua_setfield(lua, -2, "__newindex");
         lua_pushboolean(lua, false);
         lua_setfield(lua, -2, "__metatable");
+        lua_pushliteral(lua, "book");
+        lua_setfield(lua, -2, "__name");
     }
     lua_setmetatable(lua, -2);
 }

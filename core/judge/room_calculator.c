@@ -11,7 +11,7 @@ static void read_by_name(lua_State *lua, const struct calculator *calculator, in
         lua_pushstring(lua, calculator->inputs[i].name);
         if (lua_rawget(lua, table) != LUA_TNIL) {
             found++;
-            if (!room_to_amount(&inputs[i], lua, -1))
+            if (!room_keep_amount(&inputs[i], lua, -1))
                 luaL_error(lua, "%s: %s cannot be a %s", calculator->name,
                            calculator->inputs[i].name, luaL_typename(lua, -1));
         }
@@ -22,6 +22,7 @@ static void read_by_name(lua_State *lua, const struct calculator *calculator, in
         given++;
         lua_pop(lua, 1);
     }
+    room_charge(lua, given);
     if (given > found)
         luaL_error(lua, "%s was given an input that it does not have", calculator->name);
 }
@@ -34,7 +35,7 @@ static void read_in_order(lua_State *lua, const struct calculator *calculator, i
         luaL_error(lua, "%s takes %d inputs, not %d", calculator->name,
                    (int)calculator->input_count, given);
     for (int i = 0; i < given; i++)
-        if (!lua_isnil(lua, first + i) && !room_to_amount(&inputs[i], lua, first + i))
+        if (!lua_isnil(lua, first + i) && !room_keep_amount(&inputs[i], lua, first + i))
             luaL_error(lua, "%s: %s cannot be a %s", calculator->name, calculator->inputs[i].name,
                        luaL_typename(lua, first + i));
 }
@@ -43,6 +44,8 @@ static int call(lua_State *lua, const struct calculator *calculator, const struc
                 int first)
 {
     struct judge *judge = room_judge(lua);
+    if (judge->stage == STAGE_CARD)
+        return luaL_error(lua, "calculators are asked in applies() and check(), not before");
     struct amount inputs[CALCULATOR_INPUTS] = {0}, results[CALCULATOR_RESULTS];
     if (lua_gettop(lua) == first && lua_type(lua, first) == LUA_TTABLE)
         read_by_name(lua, calculator, first, inputs);

@@ -184,8 +184,8 @@ static int push_temperature(lua_State *lua, const char *unit_name, enum measure 
 {
     const struct unit *unit = named_unit(unit_name, measure);
     double value = luaL_checknumber(lua, 1) * unit->factor + unit->offset;
-    if (!isfinite(value))
-        return luaL_error(lua, "a temperature must be finite");
+    if (!isfinite(value) || value < 0)
+        return luaL_error(lua, "a temperature is finite, and not below absolute zero");
     room_push_quantity(lua, (struct quantity){value, unit->dimension, unit, NULL});
     return 1;
 }
@@ -212,6 +212,8 @@ void room_add_quantities(lua_State *lua)
     luaL_setfuncs(lua, metamethods, 0);
     lua_pushboolean(lua, false);
     lua_setfield(lua, -2, "__metatable");
+    lua_pushliteral(lua, "quantity");
+    lua_setfield(lua, -2, "__name");
     lua_pop(lua, 1);
     for (size_t i = 0; i < sizeof units / sizeof units[0]; i++) {
         struct quantity one = quantity_of(1, units[i].unit);

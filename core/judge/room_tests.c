@@ -6,25 +6,38 @@
 
 #include "unit.h"
 
-static const char *keep_text(lua_State *lua, int index)
+enum {
+    WHAT_LETTERS = 400,
+    REVIEW_VALUES = 8,
+    NESTED_MOST = 8,
+    FINDINGS_FULL = 50 /* findings of one rule that may each be full to the last comparison */
+};
+
+static const char *keep_what(lua_State *lua, int index)
 {
-    size_t length;
-    const char *text = luaL_checklstring(lua, index, &length);
-    if (length == 0 || length > 400)
-        luaL_error(lua, "say what is compared, in at most 400 letters");
-    const char *copy = arena_copy(room_judge(lua)->page, text, length);
-    if (copy == NULL)
-        luaL_error(lua, "not enough memory");
-    return copy;
+    luaL_checktype(lua, index, LUA_TSTRING);
+    return room_keep_text(lua, index, "what is compared", WHAT_LETTERS);
+}
+
+/* The list that is being filled: there is one only while a check runs. */
+static struct frame *filled_frame(lua_State *lua)
+{
+    struct judge *judge = room_judge(lua);
+    if (judge->stage != STAGE_CHECK)
+        luaL_error(lua, "shall, should and review are said in check(), and nowhere else");
+    return judge->frame;
 }
 
 /* A new test in the list that is being filled. */
 static struct test *new_test(lua_State *lua)
 {
     struct judge *judge = room_judge(lua);
+    struct frame *frame = filled_frame(lua);
     if (++judge->results > judge->limits.results)
         luaL_error(lua, "a finding may record at most %d comparisons", (int)judge->limits.results);
-    struct frame *frame = judge->frame;
+    if (++judge->rule_results > judge->limits.results * FINDINGS_FULL)
+        luaL_error(lua, "a rule may record at most %d comparisons in all",
+                   (int)(judge->limits.results * FINDINGS_FULL));
     struct test *test = test_add(frame->tests, frame->count, frame->capacity, judge->page);
     if (test == NULL)
         luaL_error(lua, "not enough memory");
@@ -37,7 +50,7 @@ static struct amount amount_at(lua_State *lua, int index, const char *role)
     struct amount amount = {.type = AMOUNT_NONE};
     if (lua_isnoneornil(lua, index))
         luaL_error(lua, "%s is not there (nil)", role);
-    if (!room_to_amount(&amount, lua, index))
+    if (!room_keep_amount(&amount, lua, index))
         luaL_error(lua, "%s cannot be a %s", role, room_type_name(lua, index, name, sizeof name));
     if (amount.type == AMOUNT_NUMBER && !isfinite(amount.quantity.value))
         luaL_error(lua, "%s came out not finite", role);
@@ -61,9 +74,9 @@ static int compare(lua_State *lua)
     struct quantity_fault fault;
     struct test test = {.relation = (enum relation)lua_tointeger(lua, lua_upvalueindex(1)),
                         .normative = (enum normative)lua_tointeger(lua, lua_upvalueindex(2))};
-    if (test.normative == SHOULD && room_judge(lua)->frame->above != NULL)
+    if (filled_frame(lua)->above != NULL && test.normative == SHOULD)
         return luaL_error(lua, "'should' does not stand inside meet_one_of");
-    test.what = keep_text(lua, 1);
+    test.what = keep_what(lua, 1);
     test.actual = amount_at(lua, 2, "the actual amount");
     if (test.relation == RELATION_BE) {
         if (test.actual.type != AMOUNT_YESNO)
@@ -88,7 +101,10 @@ static int review(lua_State *lua)
 {
     char text[160];
     struct judge *judge = room_judge(lua);
-    const char *why = keep_text(lua, 1);
+    filled_frame(lua);
+    if (lua_gettop(lua) > 1 + REVIEW_VALUES)
+        return luaL_error(lua, "review() shows at most %d values", REVIEW_VALUES);
+    const char *why = keep_what(lua, 1);
     for (int i = 2; i <= lua_gettop(lua); i++) {
         room_write_value(text, sizeof text, lua, i);
         why = arena_format(judge->page, "%s%s %s", why, i == 2 ? ":" : ",", text);
@@ -188,12 +204,12 @@ static int meet_one_of(lua_State *lua)
     struct judge *judge = room_judge(lua);
     luaL_checktype(lua, 1, LUA_TTABLE);
     size_t count = lua_rawlen(lua, 1);
+    int depth = 0;
+    for (const struct frame *frame = filled_frame(lua); frame != NULL; frame = frame->above)
+        depth++;
     if (count < 2 || count > 20)
         return luaL_error(lua, "meet_one_of takes two to twenty options, not %d", (int)count);
-    int depth = 0;
-    for (const struct frame *frame = judge->frame; frame != NULL; frame = frame->above)
-        depth++;
-    if (depth > 8)
+    if (depth > NESTED_MOST)
         return luaL_error(lua, "meet_one_of stands inside itself too often");
     struct option *options = arena_take(judge->page, count * sizeof *options);
     if (options == NULL)
@@ -201,11 +217,11 @@ static int meet_one_of(lua_State *lua)
     for (size_t i = 0; i < count; i++) {
         lua_settop(lua, 1);
         luaL_checkstack(lua, 8, "options");
-        if (lua_rawgeti(lua, 1, (lua_Integer)i + 1) != LUA_TTABLE ||
+        if (lua_rawgeti(lua, 1, (lua_Integer)i + 1) != LUA_TTABLE || lua_rawlen(lua, 2) != 2 ||
             lua_rawgeti(lua, 2, 1) != LUA_TSTRING || lua_rawgeti(lua, 2, 2) != LUA_TFUNCTION)
             return luaL_error(lua, "option %d must be {\"its name\", function() … end}",
                               (int)i + 1);
-        options[i].name = keep_text(lua, 3);
+        options[i].name = room_keep_text(lua, 3, "the name of an option", WHAT_LETTERS);
         run_option(lua, &options[i], 4);
     }
     struct test *test = new_test(lua);

@@ -2,6 +2,7 @@
  * noted. */
 #include "room.h"
 
+#include <math.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -65,7 +66,9 @@ static int words_has(lua_State *lua)
     if (room_tag(lua, 1) != THING_WORDS)
         return luaL_error(lua, "has() is asked of a set of words");
     const struct thing_words *thing = lua_touserdata(lua, 1);
-    bool has_all = lua_gettop(lua) >= 2;
+    bool has_all = true;
+    if (lua_gettop(lua) < 2)
+        return luaL_error(lua, "has() needs a word");
     for (int i = 2; i <= lua_gettop(lua); i++) {
         const char *word = luaL_checkstring(lua, i);
         if (thing->row->vocabulary != NULL)
@@ -117,7 +120,9 @@ static int list_index(lua_State *lua)
                               lua_tostring(lua, 2));
         return 1;
     }
-    if (!is_integer || at < 1 || at > (lua_Integer)thing->count)
+    if (!is_integer)
+        return luaL_error(lua, "a list has :count() and [number]");
+    if (at < 1 || at > (lua_Integer)thing->count)
         return 0; /* the end of ipairs */
     room_push_object(lua, thing->objects[at - 1]);
     return 1;
@@ -146,6 +151,8 @@ static int push_fact(lua_State *lua, const struct object *object, unsigned slot)
     const struct fact_row *row = object_row(object, slot);
     const struct fact *fact = object_fact(object, slot);
     struct working *working = room_judge(lua)->working;
+    room_charge(lua,
+                1 + working->read_count / 256); /* each is noted once: they are looked through */
     working_read(working, object, slot);
     if (fact->state == FACT_MISSING) {
         working_missing(working, object, slot);
@@ -231,8 +238,6 @@ static int object_kind(lua_State *lua)
 }
 
 /* Table of one kind: its facts' slots, its methods. */
-
-/* Table of one kind: its facts' slots, its methods. */
 static void push_names(lua_State *lua, const struct kind *kind)
 {
     const struct calculator *calculator;
@@ -245,17 +250,19 @@ static void push_names(lua_State *lua, const struct kind *kind)
     lua_setfield(lua, -2, "called");
     lua_pushcfunction(lua, object_kind);
     lua_setfield(lua, -2, "kind_of");
-    for (size_t i = 0; (calculator = calculator_at(i)) != NULL; i++) {
-        if (calculator->about_kind != kind->id)
-            continue;
+    for (calculator = calculator_next(NULL, kind->id); calculator != NULL;
+         calculator = calculator_next(calculator, kind->id)) {
         lua_pushlightuserdata(lua, (void *)(uintptr_t)calculator);
         lua_pushcclosure(lua, room_call_method, 1);
         lua_setfield(lua, -2, calculator->name);
     }
 }
 
-static void close_metatable(lua_State *lua)
+/* Refuses to be written; named in Lua's own messages by `name`. */
+static void close_metatable(lua_State *lua, const char *name)
 {
+    lua_pushstring(lua, name);
+    lua_setfield(lua, -2, "__name");
     lua_pushcfunction(lua, refuse_setting);
     lua_setfield(lua, -2, "__newindex");
     lua_pushboolean(lua, false);
@@ -274,7 +281,7 @@ void room_push_object(lua_State *lua, const struct object *object)
         push_names(lua, kind);
         lua_pushcclosure(lua, object_index, 1);
         lua_setfield(lua, -2, "__index");
-        close_metatable(lua);
+        close_metatable(lua, kind->name);
         lua_pushvalue(lua, -1);
         lua_rawsetp(lua, LUA_REGISTRYINDEX, kind);
     }
@@ -340,13 +347,11 @@ bool room_to_amount(struct amount *out, lua_State *lua, int index)
         *out = amount_of_yesno(lua_toboolean(lua, index));
         return true;
     case LUA_TSTRING: {
-        /* A copy: a calculator may keep the word in its steps. */
         size_t length;
         const char *text = lua_tolstring(lua, index, &length);
-        const char *copy = arena_copy(room_judge(lua)->page, text, length);
-        if (copy == NULL)
-            luaL_error(lua, "not enough memory");
-        *out = amount_of_word(copy);
+        if (strlen(text) != length)
+            luaL_error(lua, "a text with a NUL byte in it");
+        *out = amount_of_word(text);
         return true;
     }
     default:
@@ -365,6 +370,17 @@ bool room_to_amount(struct amount *out, lua_State *lua, int index)
     default:
         return false;
     }
+}
+
+bool room_keep_amount(struct amount *out, lua_State *lua, int index)
+{
+    if (!room_to_amount(out, lua, index))
+        return false;
+    if (lua_type(lua, index) == LUA_TSTRING && out->word[0] != '\0')
+        out->word = room_keep_text(lua, index, "a word to compare", 400);
+    else if (lua_type(lua, index) == LUA_TSTRING)
+        out->word = "";
+    return true;
 }
 
 const char *room_type_name(lua_State *lua, int index, char *buffer, size_t size)
@@ -392,8 +408,12 @@ void room_write_value(char *buffer, size_t size, lua_State *lua, int index)
     struct amount amount;
     if (lua_isnil(lua, index))
         snprintf(buffer, size, "nil");
-    else if (lua_type(lua, index) == LUA_TSTRING)
-        snprintf(buffer, size, "%s", lua_tostring(lua, index));
+    else if (lua_type(lua, index) == LUA_TSTRING) {
+        const char *text = lua_tostring(lua, index);
+        snprintf(buffer, size, "%.*s", (int)text_cut(text, strlen(text), size - 1), text);
+        room_clean(buffer);
+    } else if (lua_type(lua, index) == LUA_TNUMBER && !isfinite(lua_tonumber(lua, index)))
+        snprintf(buffer, size, "a number that is not finite");
     else if (room_to_amount(&amount, lua, index)) {
         char text[160];
         amount_write(text, sizeof text, amount, NULL, 12);
@@ -416,7 +436,7 @@ static void add_metatable(lua_State *lua, const char *name, const luaL_Reg *meth
     else
         room_freeze(lua);
     lua_setfield(lua, -2, "__index");
-    close_metatable(lua);
+    close_metatable(lua, strchr(name, '.') + 1);
 }
 
 void room_add_views(lua_State *lua)

@@ -44,12 +44,23 @@ static int to_number(lua_State *lua)
         lua_pushnumber(lua, finite(lua, lua_tonumber(lua, 1)));
         return 1;
     }
+    if (lua_gettop(lua) > 1)
+        return luaL_error(lua, "tonumber() takes one text, of a decimal number");
     const char *text = luaL_checklstring(lua, 1, &length);
     if (number_read(&number, text, length))
         lua_pushnumber(lua, number);
     else
         lua_pushnil(lua);
     return 1;
+}
+
+/* As many decimals as asked for; a point whatever the locale says. */
+static void write_decimals(char *text, size_t size, double number, int decimals)
+{
+    snprintf(text, size, "%.*f", decimals, number);
+    for (char *at = text; *at != '\0'; at++)
+        if (*at == ',')
+            *at = '.';
 }
 
 /* One placeholder: %s, %d, %.2f or %%. Returns what follows it. */
@@ -61,21 +72,19 @@ static const char *format_one(lua_State *lua, luaL_Buffer *buffer, const char *a
         digits = at[1] - '0';
         at += 2;
     }
-    if (argument > lua_gettop(lua))
-        luaL_error(lua, "format() has more places than values");
-    if (*at == 's' && digits < 0) {
-        if (lua_type(lua, argument) == LUA_TSTRING) {
-            size_t length;
-            const char *whole = lua_tolstring(lua, argument, &length);
-            luaL_addlstring(buffer, whole, length);
-            return at + 1;
-        }
+    if (*at == 's' && digits < 0 && lua_type(lua, argument) == LUA_TSTRING) {
+        size_t length;
+        const char *whole = lua_tolstring(lua, argument, &length);
+        luaL_addlstring(buffer, whole, length);
+        return at + 1;
+    }
+    if (*at == 's' && digits < 0)
         room_write_value(text, sizeof text, lua, argument);
-    } else if (*at == 'd' && digits < 0)
-        snprintf(text, sizeof text, "%.0f", finite(lua, luaL_checknumber(lua, argument)));
+    else if (*at == 'd' && digits < 0)
+        write_decimals(text, sizeof text, finite(lua, luaL_checknumber(lua, argument)), 0);
     else if (*at == 'f')
-        snprintf(text, sizeof text, "%.*f", digits < 0 ? 2 : digits,
-                 finite(lua, luaL_checknumber(lua, argument)));
+        write_decimals(text, sizeof text, finite(lua, luaL_checknumber(lua, argument)),
+                       digits < 0 ? 2 : digits);
     else
         luaL_error(lua, "format() knows %%s, %%d, %%.2f and %%%%");
     luaL_addstring(buffer, text);
@@ -85,7 +94,7 @@ static const char *format_one(lua_State *lua, luaL_Buffer *buffer, const char *a
 static int format(lua_State *lua)
 {
     luaL_Buffer buffer;
-    int argument = 2;
+    int argument = 2, given = lua_gettop(lua); /* the buffer may take places of its own */
     const char *at = luaL_checkstring(lua, 1);
     luaL_buffinit(lua, &buffer);
     while (*at != '\0') {
@@ -94,7 +103,9 @@ static int format(lua_State *lua)
         else if (at[1] == '%') {
             luaL_addchar(&buffer, '%');
             at += 2;
-        } else
+        } else if (argument > given)
+            return luaL_error(lua, "format() has more places than values");
+        else
             at = format_one(lua, &buffer, at + 1, argument++);
     }
     luaL_pushresult(&buffer);
@@ -172,6 +183,29 @@ static int tangent(lua_State *lua)
     return 1;
 }
 
+/* a < b, as the operator has it; raises with the line of the rule. */
+static bool is_less(lua_State *lua, int a, int b)
+{
+    char left[80], right[80];
+    int order = 0;
+    struct quantity_fault fault;
+    struct amount first = {.type = AMOUNT_NONE}, second = {.type = AMOUNT_NONE};
+    int type = lua_type(lua, a);
+    if ((type == LUA_TNUMBER || type == LUA_TSTRING) && type == lua_type(lua, b))
+        return lua_compare(lua, a, b, LUA_OPLT);
+    bool can = type == LUA_TUSERDATA && lua_type(lua, b) == LUA_TUSERDATA &&
+               room_to_amount(&first, lua, a) && room_to_amount(&second, lua, b) &&
+               first.type == second.type && first.type != AMOUNT_WORD;
+    if (!can)
+        luaL_error(lua, "a %s and a %s have no order", room_type_name(lua, a, left, sizeof left),
+                   room_type_name(lua, b, right, sizeof right));
+    if (first.type == AMOUNT_DATE)
+        return date_compare(first.date, second.date) < 0;
+    if (!quantity_compare(&order, first.quantity, second.quantity, &fault))
+        luaL_error(lua, "%s", fault.message);
+    return order < 0;
+}
+
 /* smallest(a, b, …) and largest(a, b, …) of numbers, or of quantities of one dimension. */
 static int extreme(lua_State *lua, bool is_largest)
 {
@@ -182,8 +216,7 @@ static int extreme(lua_State *lua, bool is_largest)
             finite(lua, lua_tonumber(lua, i));
         else if (room_to_quantity(lua, i) == NULL)
             return luaL_error(lua, "numbers or quantities are needed");
-        int left = is_largest ? best : i, right = is_largest ? i : best;
-        if (i > 1 && lua_compare(lua, left, right, LUA_OPLT))
+        if (i > 1 && (is_largest ? is_less(lua, best, i) : is_less(lua, i, best)))
             best = i;
     }
     lua_pushvalue(lua, best);
@@ -269,6 +302,8 @@ enum { TABLE_LIMIT = 10000 };
 static lua_Integer checked_length(lua_State *lua)
 {
     luaL_checktype(lua, 1, LUA_TTABLE);
+    if (lua_getmetatable(lua, 1))
+        luaL_error(lua, "a library is no list"); /* math, shall: raw writes would reach them */
     lua_Integer length = (lua_Integer)lua_rawlen(lua, 1);
     if (length > TABLE_LIMIT)
         luaL_error(lua, "a table of more than %d entries", TABLE_LIMIT);
@@ -313,11 +348,11 @@ static int table_concat(lua_State *lua)
     return 1;
 }
 
-/* Is entry b to stand before entry a? Both lie at the top of the stack. */
+/* Is the entry at the top of the stack to stand before the one below it? */
 static bool stands_before(lua_State *lua)
 {
     if (lua_isnoneornil(lua, 2))
-        return lua_compare(lua, -1, -2, LUA_OPLT);
+        return is_less(lua, -1, -2);
     lua_pushvalue(lua, 2);
     lua_pushvalue(lua, -2);
     lua_pushvalue(lua, -4);
@@ -327,23 +362,55 @@ static bool stands_before(lua_State *lua)
     return is_before;
 }
 
-/* table.sort(list [, before]): stable, by insertion; equal entries keep their order. */
+/* Merges entries from..middle-1 and middle..end-1 of the table at `source` into that at `target`.
+ */
+static void merge(lua_State *lua, int source, int target, lua_Integer from, lua_Integer middle,
+                  lua_Integer end)
+{
+    lua_Integer left = from, right = middle;
+    for (lua_Integer to = from; to < end; to++) {
+        room_charge(lua, 10);
+        lua_rawgeti(lua, source, left);
+        lua_rawgeti(lua, source, right);
+        bool takes_right = left >= middle || (right < end && stands_before(lua));
+        if (takes_right)
+            lua_remove(lua, -2);
+        else
+            lua_pop(lua, 1);
+        left += !takes_right;
+        right += takes_right;
+        lua_rawseti(lua, target, to);
+    }
+}
+
+/* table.sort(list [, before]): stable, by merging; equal entries keep their order. It works on
+ * copies, so that a comparison that raises or writes leaves nothing half done. */
 static int table_sort(lua_State *lua)
 {
+    enum { LIST = 1, BEFORE, SOURCE, TARGET };
+    lua_settop(lua, 2);
     lua_Integer length = checked_length(lua);
-    for (lua_Integer i = 2; i <= length; i++) {
-        lua_Integer at = i;
-        for (; at > 1; at--) {
-            room_charge(lua, 10);
-            lua_rawgeti(lua, 1, at - 1);
-            lua_rawgeti(lua, 1, at);
-            if (!stands_before(lua)) {
-                lua_pop(lua, 2);
-                break;
-            }
-            lua_rawseti(lua, 1, at - 1);
-            lua_rawseti(lua, 1, at);
+    if (!lua_isnil(lua, BEFORE))
+        luaL_checktype(lua, BEFORE, LUA_TFUNCTION);
+    lua_createtable(lua, (int)length, 0);
+    lua_createtable(lua, (int)length, 0);
+    for (lua_Integer i = 1; i <= length; i++) {
+        lua_rawgeti(lua, LIST, i);
+        lua_rawseti(lua, SOURCE, i);
+    }
+    for (lua_Integer width = 1; width < length; width *= 2) {
+        for (lua_Integer from = 1; from <= length; from += 2 * width) {
+            lua_Integer middle = from + width <= length ? from + width : length + 1;
+            lua_Integer end = from + 2 * width <= length ? from + 2 * width : length + 1;
+            merge(lua, SOURCE, TARGET, from, middle, end);
         }
+        lua_pushvalue(lua, SOURCE);
+        lua_copy(lua, TARGET, SOURCE);
+        lua_replace(lua, TARGET);
+    }
+    for (lua_Integer i = 1; i <= length; i++) {
+        lua_rawgeti(lua, SOURCE, i);
+        lua_rawseti(lua, LIST, i);
     }
     return 0;
 }

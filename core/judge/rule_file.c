@@ -1,5 +1,5 @@
 /* A rule's text: read once, looked over, compiled once per judge. */
-#include "room.h"
+#include "room_limits.h"
 
 #include <stdio.h>
 #include <stdlib.h>
@@ -7,7 +7,7 @@
 
 #include "file.h"
 
-enum { RULE_BYTES = 256 * 1024 };
+enum { RULE_BYTES = 64 * 1024 };
 
 /* Where a long bracket opened at `at` closes, or the end; 0: none opens there. */
 static size_t skip_long_bracket(const char *text, size_t length, size_t at)
@@ -31,12 +31,32 @@ static size_t skip_long_bracket(const char *text, size_t length, size_t at)
     return length;
 }
 
+/* Lua ends a line at either. */
+static bool is_line_end(char byte)
+{
+    return byte == '\n' || byte == '\r';
+}
+
 static size_t skip_comment(const char *text, size_t length, size_t at)
 {
     size_t end = at + 2 < length ? skip_long_bracket(text, length, at + 2) : 0;
     if (end != 0)
         return end;
-    while (at < length && text[at] != '\n')
+    while (at < length && !is_line_end(text[at]))
+        at++;
+    return at;
+}
+
+/* What a backslash in a string takes with it: "\z" all white space, a line end its other half. */
+static size_t skip_escape(const char *text, size_t length, size_t at)
+{
+    if (++at >= length)
+        return length;
+    char escaped = text[at++];
+    if (escaped == 'z')
+        while (at < length && strchr(" \f\n\r\t\v", text[at]) != NULL)
+            at++;
+    else if (is_line_end(escaped) && at < length && is_line_end(text[at]) && text[at] != escaped)
         at++;
     return at;
 }
@@ -44,8 +64,8 @@ static size_t skip_comment(const char *text, size_t length, size_t at)
 static size_t skip_string(const char *text, size_t length, size_t at)
 {
     char quote = text[at++];
-    while (at < length && text[at] != quote && text[at] != '\n')
-        at += text[at] == '\\' ? 2 : 1;
+    while (at < length && text[at] != quote && !is_line_end(text[at]))
+        at = text[at] == '\\' ? skip_escape(text, length, at) : at + 1;
     return at < length ? at + 1 : length;
 }
 
@@ -79,10 +99,10 @@ static void set_place(struct rule_text *file, struct arena *arena, const char *t
             file->line++;
     while (begin > 0 && text[begin - 1] != '\n')
         begin--;
-    while (text[end] != '\0' && text[end] != '\n' && end - begin < 200)
+    while (text[end] != '\0' && text[end] != '\n')
         end++;
     file->column = 1 + (unsigned)text_count_points(text + begin, at - begin);
-    file->excerpt = arena_copy(arena, text + begin, end - begin);
+    file->excerpt = arena_copy(arena, text + begin, text_cut(text + begin, end - begin, 200));
 }
 
 static void set_line(struct rule_text *file, struct arena *arena, const char *text, unsigned line)
@@ -125,45 +145,70 @@ static int compile(lua_State *lua)
     return 0;
 }
 
+/* Is it UTF-8 without control characters? A compiled chunk is not. */
+static bool is_plain(const char *text, size_t length)
+{
+    size_t bad;
+    for (size_t i = 0; i < length; i++)
+        if ((unsigned char)text[i] < 0x20 && strchr("\t\n\r", text[i]) == NULL)
+            return false;
+        else if (text[i] == '\0' || text[i] == 0x7F)
+            return false;
+    return text_is_utf8(text, length, &bad);
+}
+
+static void refuse_equals(struct rule_text *file, struct arena *arena, const char *text, size_t at)
+{
+    file->code = "rule-equals";
+    file->wrong = text[at] == '='
+                      ? "'==' is not used in rules, since it is quietly false for unlike "
+                        "things; say same(a, b) or fact:is(\"word\")"
+                      : "'~=' is not used in rules, since it is quietly true for unlike "
+                        "things; say not same(a, b) or not fact:is(\"word\")";
+    set_place(file, arena, text, at);
+}
+
+/* What the compiler said, left at the top of the stack. */
+static void refuse_syntax(struct rule_text *file, struct judge *judge, const char *text, int status)
+{
+    unsigned line = 0;
+    const char *message =
+        lua_type(judge->lua, -1) == LUA_TSTRING ? lua_tostring(judge->lua, -1) : "not readable";
+    message = rule_text_split(message, &line);
+    file->code = status == LUA_ERRMEM ? "rule-memory" : "rule-syntax";
+    char *wrong = arena_format(judge->arena, "the rule cannot be read: %.*s",
+                               (int)text_cut(message, strlen(message), 1000), message);
+    if (wrong != NULL)
+        room_clean(wrong);
+    file->wrong = wrong != NULL ? wrong : "the rule cannot be read";
+    if (line > 0)
+        set_line(file, judge->arena, text, line);
+}
+
 /* Lua cuts a chunk's name at 60 bytes, so every rule is "rule" in its messages. */
 static void compile_text(struct judge *judge, struct rule_text *file, const char *text,
                          size_t length)
 {
     struct compiling compiling = {text, length, LUA_NOREF};
     size_t at;
-    if (memchr(text, '\0', length) != NULL || !text_is_utf8(text, length, &at)) {
+    if (!is_plain(text, length)) {
         file->code = "rule-not-text";
-        file->wrong = "the rule is not text (UTF-8)";
+        file->wrong = "the rule is not plain text (UTF-8 without control characters)";
         return;
     }
     if (rule_text_find_equals(text, length, &at)) {
-        file->code = "rule-equals";
-        file->wrong = text[at] == '='
-                          ? "'==' is not used in rules, since it is quietly false for unlike "
-                            "things; say same(a, b) or fact:is(\"word\")"
-                          : "'~=' is not used in rules, since it is quietly true for unlike "
-                            "things; say not same(a, b) or not fact:is(\"word\")";
-        set_place(file, judge->arena, text, at);
+        refuse_equals(file, judge->arena, text, at);
         return;
     }
-    lua_State *lua = judge->lua;
-    lua_pushcfunction(lua, compile);
-    lua_pushlightuserdata(lua, &compiling);
-    judge->limits_memory = true;
-    judge->instructions = 0;
-    int status = lua_pcall(lua, 1, 0, 0);
-    judge->limits_memory = false;
+    lua_pushcfunction(judge->lua, compile);
+    lua_pushlightuserdata(judge->lua, &compiling);
+    limits_start(judge);
+    int status = lua_pcall(judge->lua, 1, 0, 0);
+    limits_end(judge);
     file->chunk = compiling.chunk;
-    if (status == LUA_OK)
-        return;
-    unsigned line = 0;
-    const char *message = lua_type(lua, -1) == LUA_TSTRING ? lua_tostring(lua, -1) : "not readable";
-    message = rule_text_split(message, &line);
-    file->code = status == LUA_ERRMEM ? "rule-memory" : "rule-syntax";
-    file->wrong = arena_format(judge->arena, "the rule cannot be read: %s", message);
-    if (line > 0)
-        set_line(file, judge->arena, text, line);
-    lua_settop(lua, 0);
+    if (status != LUA_OK)
+        refuse_syntax(file, judge, text, status);
+    lua_settop(judge->lua, 0);
 }
 
 struct rule_text *rule_text_find(struct judge *judge, const char *path)
@@ -175,14 +220,19 @@ struct rule_text *rule_text_find(struct judge *judge, const char *path)
     size_t length;
     struct problems problems = {.arena = judge->arena};
     file = arena_take(judge->arena, sizeof *file);
-    if (file == NULL || kept_path == NULL || !index_add(&judge->files, kept_path, file))
+    if (file == NULL || kept_path == NULL)
         return NULL;
     file->chunk = LUA_NOREF;
+    judge->is_short = false;
     if (file_read(&text, &length, path, RULE_BYTES, judge->arena, PROBLEM_RULE, &problems))
         compile_text(judge, file, text, length);
     else {
         file->code = problems.count > 0 ? problems.items[0].code : "memory";
         file->wrong = problems.count > 0 ? problems.items[0].message : "there was no memory";
     }
+    /* What only lacked memory may be read another time. */
+    bool lacked = judge->is_short || (file->code != NULL && strcmp(file->code, "memory") == 0);
+    if (lacked || !index_add(&judge->files, kept_path, file))
+        return NULL;
     return file;
 }

@@ -1,0 +1,169 @@
+/* What ends a runaway rule: a budget of instructions, a cap on memory, a cap on what is held in one
+ * piece. */
+#include "room_limits.h"
+
+#include <limits.h>
+#include <stdlib.h>
+
+enum {
+    HOOK_PERIOD = 1000,       /* instructions between two looks */
+    TEXT_BYTES = 32 * 1024,   /* of one text made by a rule: comparing two is one instruction */
+    PIECE_BYTES = 256 * 1024, /* of one table, or of all calls that stand open */
+    ARGUMENTS = 250,          /* handed on by "...": each call copies them in one instruction */
+    RESERVE = 1024 * 1024,    /* beyond the cap, so that the rule can be stopped at its line */
+    BYTES_PER_INSTRUCTION = 64,
+    SWEPT_PER_INSTRUCTION = 256 /* bytes that a collection looks through */
+};
+
+static void watch(lua_State *lua, lua_Debug *activation);
+
+static void look_every(struct judge *judge, int period)
+{
+    judge->period = period;
+    lua_sethook(judge->lua, watch, LUA_MASKCOUNT, period);
+}
+
+/* Asked from inside the allocator, where nothing can be raised: the next instruction will. (Setting
+ * a hook is safe anywhere; Lua's manual of its debug interface says so of signal handlers.) */
+static void stop_soon(struct judge *judge, enum runaway runaway)
+{
+    if (judge->runaway == RUNAWAY_NONE)
+        judge->runaway = runaway;
+    look_every(judge, 1);
+}
+
+/* May a rule's memory grow by so much? New memory costs time, too. */
+static bool may_grow(struct judge *judge, bool is_text, size_t new_size, size_t growth)
+{
+    judge->instructions += (long)(new_size / BYTES_PER_INSTRUCTION);
+    if (judge->instructions > judge->limits.instructions)
+        stop_soon(judge, RUNAWAY_BUDGET);
+    if (new_size > (is_text ? TEXT_BYTES : PIECE_BYTES))
+        stop_soon(judge, RUNAWAY_SIZE);
+    if (judge->memory + growth > judge->limits.memory) {
+        judge->is_full = true;
+        look_every(judge, 1);
+    }
+    return judge->memory + growth <= judge->limits.memory + RESERVE;
+}
+
+void *limits_allocate(void *context, void *block, size_t old_size, size_t new_size)
+{
+    struct judge *judge = context;
+    bool is_text = block == NULL && old_size == LUA_TSTRING;
+    if (block == NULL)
+        old_size = 0; /* for a new block Lua passes the type here */
+    if (new_size == 0) {
+        free(block);
+        judge->memory -= old_size;
+        return NULL;
+    }
+    if (judge->is_limited && new_size > old_size &&
+        !may_grow(judge, is_text, new_size, new_size - old_size))
+        return NULL;
+    void *moved = realloc(block, new_size);
+    if (moved != NULL)
+        judge->memory += new_size - old_size;
+    else
+        judge->is_short = true;
+    return moved;
+}
+
+const char *limits_sentence(struct judge *judge, enum runaway runaway)
+{
+    size_t memory = judge->limits.memory;
+    switch (runaway) {
+    case RUNAWAY_BUDGET:
+        return arena_format(judge->page, "the rule ran past its budget of %ld instructions",
+                            judge->limits.instructions);
+    case RUNAWAY_SIZE:
+        return "the rule makes a text, a table or a depth of calls that is too large";
+    default:
+        return arena_format(judge->page, "the rule needs more than %zu %s of memory",
+                            memory >> 20 != 0 ? memory >> 20 : memory >> 10,
+                            memory >> 20 != 0 ? "MiB" : "KiB");
+    }
+}
+
+/* Much of what fills the memory may be garbage: only what is left counts. */
+static void sweep(struct judge *judge)
+{
+    judge->is_full = false;
+    judge->instructions += (long)(judge->memory / SWEPT_PER_INSTRUCTION);
+    judge->is_limited = false;
+    lua_gc(judge->lua, LUA_GCCOLLECT, 0);
+    judge->is_limited = true;
+    if (judge->memory > judge->limits.memory)
+        judge->runaway = RUNAWAY_MEMORY;
+}
+
+/* The count hook: runs between two instructions of a rule, and can raise. */
+static void watch(lua_State *lua, lua_Debug *activation)
+{
+    struct judge *judge = room_judge(lua);
+    judge->instructions += judge->period;
+    if (judge->is_full)
+        sweep(judge);
+    if (lua_getlocal(lua, activation, -ARGUMENTS) != NULL) {
+        lua_pop(lua, 1);
+        judge->runaway = RUNAWAY_SIZE;
+    }
+    if (judge->instructions > judge->limits.instructions)
+        judge->runaway = RUNAWAY_BUDGET;
+    if (judge->runaway == RUNAWAY_NONE) {
+        if (judge->period != judge->usual_period)
+            look_every(judge, judge->usual_period);
+        return;
+    }
+    /* Level 0 is the function that was interrupted. */
+    luaL_where(lua, 0);
+    lua_pushliteral(lua, "the rule ran away");
+    lua_concat(lua, 2);
+    lua_error(lua);
+}
+
+void room_charge(lua_State *lua, size_t work)
+{
+    struct judge *judge = room_judge(lua);
+    long limit = judge->limits.instructions;
+    judge->instructions += work < (size_t)limit ? (long)work : limit;
+    if (judge->instructions <= limit)
+        return;
+    judge->runaway = RUNAWAY_BUDGET;
+    luaL_error(lua, "the rule ran away");
+}
+
+void limits_start(struct judge *judge)
+{
+    /* What an earlier rule left behind is not this one's. */
+    if (judge->memory > judge->limits.memory / 4 * 3)
+        lua_gc(judge->lua, LUA_GCCOLLECT, 0);
+    judge->instructions = 0;
+    judge->runaway = RUNAWAY_NONE;
+    judge->is_full = false;
+    /* Armed anew, so that what ran before does not shift where this one ends. */
+    look_every(judge, judge->usual_period);
+    judge->is_limited = true;
+}
+
+void limits_end(struct judge *judge)
+{
+    judge->is_limited = false;
+    if (judge->runaway != RUNAWAY_NONE)
+        lua_gc(judge->lua, LUA_GCCOLLECT, 0);
+}
+
+void limits_set(struct judge *judge, const struct judge_limits *asked)
+{
+    struct judge_limits *limits = &judge->limits;
+    *limits = (struct judge_limits){2000000, (size_t)64 << 20, 2000};
+    if (asked != NULL && asked->instructions > 0)
+        limits->instructions =
+            asked->instructions < LONG_MAX / 4 ? asked->instructions : LONG_MAX / 4;
+    if (asked != NULL && asked->memory > 0)
+        limits->memory = asked->memory < SIZE_MAX / 4 ? asked->memory : SIZE_MAX / 4;
+    if (asked != NULL && asked->results > 0)
+        limits->results = asked->results < INT_MAX / 64 ? asked->results : INT_MAX / 64;
+    judge->usual_period =
+        limits->instructions < HOOK_PERIOD ? (int)limits->instructions : HOOK_PERIOD;
+}

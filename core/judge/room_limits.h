@@ -1,0 +1,16 @@
+/* The limits of the closed room: who counts, and how a runaway rule is stopped at its line. */
+#ifndef JUDGE_ROOM_LIMITS_H
+#define JUDGE_ROOM_LIMITS_H
+#include "room.h"
+
+/* Takes the limits asked for (NULL, 0: the usual ones). */
+void limits_set(struct judge *judge, const struct judge_limits *asked);
+/* Lua's allocator; context: the judge. Counts always, refuses only between start and end. */
+void *limits_allocate(void *context, void *block, size_t old_size, size_t new_size);
+/* Before and after each protected call: the limits hold between them. */
+void limits_start(struct judge *judge);
+void limits_end(struct judge *judge);
+/* What to say of a rule that was stopped. NULL: no memory. */
+const char *limits_sentence(struct judge *judge, enum runaway runaway);
+
+#endif

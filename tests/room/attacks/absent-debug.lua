@@ -1,0 +1,9 @@
+-- Tries: debug, which does not exist here.
+-- Expects: open rule-error says there is no 'debug' here
+return {
+  title = "Attack", cite = "Trial", about = "design",
+  check = function(thing, book, design)
+    shall.be("Good", true)
+    local x = debug -- here
+  end,
+}

@@ -1,0 +1,3 @@
+-- Tries: a file of comments.
+-- Expects: open rule-card
+-- nothing

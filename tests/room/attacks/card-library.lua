@@ -1,0 +1,3 @@
+-- Tries: a library as a card.
+-- Expects: open rule-card
+return math

@@ -1,0 +1,3 @@
+-- Tries: a file that gives nothing back.
+-- Expects: open rule-card
+local x = 1

@@ -1,0 +1,3 @@
+-- Tries: a text as a card.
+-- Expects: open rule-card
+return "x"

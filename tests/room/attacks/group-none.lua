@@ -1,0 +1,8 @@
+-- Tries: a group of none.
+-- Expects: open rule-error
+return {
+  title = "Attack", cite = "Trial", about = "design",
+  check = function(thing, book, design)
+    shall.meet_one_of {} -- here
+  end,
+}

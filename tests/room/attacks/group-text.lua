@@ -1,0 +1,8 @@
+-- Tries: options that are texts.
+-- Expects: open rule-error
+return {
+  title = "Attack", cite = "Trial", about = "design",
+  check = function(thing, book, design)
+    shall.meet_one_of { "a", "b" } -- here
+  end,
+}

@@ -1,0 +1,8 @@
+-- Tries: the length of a thing.
+-- Expects: open rule-error
+return {
+  title = "Attack", cite = "Trial", about = "design",
+  check = function(thing, book, design)
+    local x = #thing -- here
+  end,
+}

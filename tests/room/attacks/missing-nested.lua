@@ -1,0 +1,10 @@
+-- Tries: a missing fact in options of options.
+-- Expects: open - 0
+return {
+  title = "Attack", cite = "Trial", about = "busbar",
+  check = function(thing, book, design)
+    shall.meet_one_of { {"bad", function() shall.be("Bad", false) end}, {"nests", function()
+      shall.meet_one_of { {"a", function() local x = thing.protecting_device end}, {"b", function() shall.be("Bad", false) end} }
+    end} }
+  end,
+}

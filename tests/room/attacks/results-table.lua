@@ -1,0 +1,8 @@
+-- Tries: a table as an amount.
+-- Expects: open rule-error
+return {
+  title = "Attack", cite = "Trial", about = "design",
+  check = function(thing, book, design)
+    shall.not_exceed("x", {}, 1) -- here
+  end,
+}

@@ -1,0 +1,8 @@
+-- Tries: to compare in Lua's own way.
+-- Expects: open rule-equals
+return {
+  title = "Attack", cite = "Trial", about = "design",
+  check = function(thing, book, design)
+    local a, b = 1, 2; local x = a--[[==]]==b -- here
+  end,
+}
