@@ -1,4 +1,6 @@
 /* The calculators of the service side: what they take, what they give, what they rest on. */
+#include "service.h"
+
 #include "service_load.h"
 
 static const struct parameter current_result[] = {

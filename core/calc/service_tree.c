@@ -1,4 +1,6 @@
 /* The tree of panels, read downwards from a bus, a panel, a breaker or a feeder. */
+#include "service_tree.h"
+
 #include "service_walk.h"
 
 #include <stdio.h>

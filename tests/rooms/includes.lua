@@ -15,7 +15,7 @@ local libraries = {
 }
 local standard = {}
 for name in ([[assert ctype errno fcntl float getopt inttypes limits locale math setjmp signal stdarg stdbool
-  stddef stdint stdio stdlib string sys/stat sys/types sys/wait time unistd dirent sys/resource]]):gmatch("%S+") do
+  stddef stdint stdio stdlib string strings sys/stat sys/types sys/wait time unistd dirent sys/resource]]):gmatch("%S+") do
   standard[name .. ".h"] = true
 end
 
