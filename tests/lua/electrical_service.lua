@@ -1,4 +1,5 @@
 -- Rapid shutdown, disconnects, places, panels, feeders, the service and how the array reaches it.
+local plumb = require("plumb")
 local e = require("electrical")
 local pass, fail, open = e.pass, e.fail, e.open
 local I1, BUS, MAIN, PV = "inverter:inverter-1", "busbar:main/bus", "panel:main", "panel:pv-panel"
@@ -11,76 +12,7 @@ end
 local S6000, K15, P225 = { "inverters", "Fenwick S6000" }, { "shutdown", "Brae K15" }, { "racking", "Alder P225" }
 
 -- A small house with a subpanel: 100 A feeder of 1 AWG, tapped on its way by an inverter of 25 A.
-local feeder = [[
-title: Feeder
-catalogue: [inverters]
-project: {permit_application_date: 2026-08-03}
-strings: none
-branches: none
-other_sources: none
-inverters:
-  - {name: inverter-1, model: Fenwick S6000}
-circuits:
-  - name: sub-feeder
-    role: feeder
-    carries: [sub]
-    conductor_size: 1 AWG
-    conductor_material: copper
-    insulation: THWN-2
-    insulation_temperature: 90 °C
-    current_carrying_conductors: 2
-    wiring_method: EMT
-    ambient_temperature: 30 °C
-    on_roof: no
-    ocpd: circuit breaker
-    ocpd_rating: 100 A
-    terminal_temperature: 75 °C
-  - name: tap
-    role: feeder tap
-    carries: [inverter-1]
-    taps: sub-feeder
-    conductor_size: 10 AWG
-    conductor_material: copper
-    insulation: THWN-2
-    insulation_temperature: 90 °C
-    current_carrying_conductors: 2
-    wiring_method: EMT
-    ocpd_distance: 8 ft
-    ambient_temperature: 30 °C
-    on_roof: no
-    ocpd: fused disconnect
-    ocpd_rating: 35 A
-    terminal_temperature: 75 °C
-panels:
-  - name: main
-    is_service_panel: yes
-    fed_from: none
-    feeder: none
-    status: existing
-    main_lugs_only: no
-    busbars:
-      - name: bus
-        rating: 200 A
-        protecting_device: 200 A
-        breakers:
-          - {name: to-sub, duty: feeder, rating: 100 A, serves: sub, status: existing}
-  - name: sub
-    is_service_panel: no
-    fed_from: main
-    feeder: sub-feeder
-    status: existing
-    main_lugs_only: no
-    busbars:
-      - name: bus
-        rating: 125 A
-        protecting_device: 100 A
-        breakers: none
-interconnection:
-  side: feeder
-  at: sub-feeder
-  conductors: tap
-  ocpd_rating: 35 A
-]]
+local feeder = plumb.read(plumb.top .. "/rules/codes/nec/cases/given/feeder.yaml")
 local function tapped(row) return more(row, "text", feeder) end
 local lugs = { "feeder: sub-feeder\n    status: existing\n    main_lugs_only: no", "feeder: sub-feeder\n    status: existing\n    main_lugs_only: yes" }
 local far_tap = { "ocpd_distance: 8 ft", "ocpd_distance: 20 ft" }
