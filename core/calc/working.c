@@ -1,6 +1,8 @@
 #include "working.h"
 
 #include <stdarg.h>
+#include <stdint.h>
+#include <string.h>
 
 #include "layout.h"
 
@@ -14,6 +16,8 @@ void working_start(struct working *working)
     working->step_capacity = 0;
     working->reads = NULL;
     working->read_capacity = 0;
+    working->seen = NULL;
+    working->seen_capacity = 0;
 }
 
 void working_close(struct working *working)
@@ -38,17 +42,52 @@ void working_step(struct working *working, const char *source, const char *forma
     steps[working->step_count++] = (struct step){text, source};
 }
 
+/* Where a fact stands in `seen`, or would stand: an open table of positions in `reads`, plus one.
+ */
+static size_t *seen_of(const struct working *working, const struct object *object, unsigned slot)
+{
+    size_t at = ((size_t)(uintptr_t)object >> 4) * 31 + slot * 7;
+    for (;; at++) {
+        size_t *seen = &working->seen[at & (working->seen_capacity - 1)];
+        if (*seen == 0)
+            return seen;
+        const struct fact_read *read = &working->reads[*seen - 1];
+        if (read->object == object && read->slot == slot)
+            return seen;
+    }
+}
+
+/* Keeps half of the table empty. False: no memory. */
+static bool widen_seen(struct working *working)
+{
+    if (2 * (working->read_count + 1) <= working->seen_capacity)
+        return true;
+    size_t capacity = working->seen_capacity > 0 ? 2 * working->seen_capacity : 64;
+    size_t *seen = arena_take(working->arena, capacity * sizeof *seen);
+    if (seen == NULL)
+        return false;
+    memset(seen, 0, capacity * sizeof *seen);
+    working->seen = seen;
+    working->seen_capacity = capacity;
+    for (size_t i = 0; i < working->read_count; i++)
+        *seen_of(working, working->reads[i].object, working->reads[i].slot) = i + 1;
+    return true;
+}
+
 void working_read(struct working *working, const struct object *object, unsigned slot)
 {
-    for (size_t i = working->read_count; i > 0; i--)
-        if (working->reads[i - 1].object == object && working->reads[i - 1].slot == slot)
-            return;
+    if (!widen_seen(working))
+        return;
+    size_t *seen = seen_of(working, object, slot);
+    if (*seen != 0)
+        return;
     struct fact_read *reads = arena_grow(working->arena, working->reads, working->read_count,
                                          &working->read_capacity, sizeof *reads);
     if (reads == NULL)
         return;
     working->reads = reads;
     reads[working->read_count++] = (struct fact_read){object, slot};
+    *seen = working->read_count;
 }
 
 bool working_missing(struct working *working, const struct object *object, unsigned slot)

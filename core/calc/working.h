@@ -43,6 +43,8 @@ struct working {
     size_t step_count, step_capacity;
     struct fact_read *reads; /* each fact once, in the order of first reading */
     size_t read_count, read_capacity;
+    size_t *seen; /* finds a fact in `reads` */
+    size_t seen_capacity;
     struct stop stop;
     struct layout *layout; /* lives as long as the review, not as one calculation */
 };
