@@ -203,16 +203,28 @@ bool quantity_read_any(struct quantity *out, const char *text, size_t length,
     return read(out, text, length, NULL, fault);
 }
 
-struct quantity quantity_of(double value, const char *unit)
+/* A unit that the code itself names. */
+static struct unit_reading own_unit(const char *name, const struct dimension *want)
 {
     static const struct dimension any = {{0}, false};
+    const struct unit *unit = unit_find_named(name, want);
     struct plain plain;
     struct unit_reading reading = {.factor = NAN};
-    bool is_known = plain_read(&plain, unit, strlen(unit)) &&
-                    unit_read(&reading, plain.bytes, plain.length, any);
 
-    assert(is_known && isfinite(value));
+    if (unit)
+        return (struct unit_reading){unit->dimension, unit->factor, unit->offset, unit};
+    bool is_known = plain_read(&plain, name, strlen(name)) &&
+                    unit_read(&reading, plain.bytes, plain.length, want ? *want : any);
+    assert(is_known);
     (void)is_known;
+    return reading;
+}
+
+struct quantity quantity_of(double value, const char *unit)
+{
+    struct unit_reading reading = own_unit(unit, NULL);
+
+    assert(isfinite(value));
     return (struct quantity){.value = value * reading.factor + reading.offset,
                              .dimension = reading.dimension,
                              .unit = reading.unit};
@@ -220,12 +232,8 @@ struct quantity quantity_of(double value, const char *unit)
 
 double quantity_as(struct quantity quantity, const char *unit)
 {
-    struct plain plain;
-    struct unit_reading reading = {.factor = NAN};
-    bool is_known = plain_read(&plain, unit, strlen(unit)) &&
-                    unit_read(&reading, plain.bytes, plain.length, quantity.dimension);
+    struct unit_reading reading = own_unit(unit, &quantity.dimension);
 
-    assert(is_known && dimension_is_same(reading.dimension, quantity.dimension));
-    (void)is_known;
+    assert(dimension_is_same(reading.dimension, quantity.dimension));
     return (quantity.value - reading.offset) / reading.factor;
 }

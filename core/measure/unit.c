@@ -35,6 +35,15 @@ static bool is_spelled(const struct unit *unit, const char *name, size_t length)
     return false;
 }
 
+const struct unit *unit_find_named(const char *name, const struct dimension *want)
+{
+    for (size_t i = 0; i < unit_table_count; i++)
+        if (unit_table[i].name[0] == name[0] && strcmp(unit_table[i].name, name) == 0 &&
+            (!want || dimension_is_same(unit_table[i].dimension, *want)))
+            return &unit_table[i];
+    return NULL;
+}
+
 const struct unit *unit_find_plain(const char *name, size_t length, struct dimension want)
 {
     if (length == 0)
