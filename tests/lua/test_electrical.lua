@@ -40,6 +40,16 @@ function TestElectrical.test_three_houses_stand()
   end
 end
 
+-- Beside the tests above, the books carry cases of their own.
+function TestElectrical.test_the_cases_of_both_books_come_out_as_written()
+  for book, least in pairs { nec = 700, ["sallow-point"] = 20 } do
+    local output = plumb.run { "prove", book }
+    local cases = tonumber(output:match("rules, (%d+) cases, all as expected"))
+    lu.assertNotNil(cases, output:sub(1, 400))
+    lu.assertTrue(cases >= least)
+  end
+end
+
 local result = lu.LuaUnit.run()
 plumb.clean()
 os.exit(result)

@@ -10,7 +10,7 @@ return {
         seen = module.model
         local ratio = seen.rated_power / branch.microinverter.rated_power
         should.not_exceed("DC power over AC power", ratio, book.dc_ac_most)
-        should.be_at_least("DC power over AC power", ratio, book.dc_ac_least)
+        should.be_at_least("DC power over AC power, at the least", ratio, book.dc_ac_least)
       end
     end
   end,

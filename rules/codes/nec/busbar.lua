@@ -22,7 +22,7 @@ return {
         end },
       { "120 % of the busbar", function()
           shall.be("The source breaker is at the end opposite the feed", same(bus:source_breaker_place(), "opposite end"))
-          shall.not_exceed("Protecting device plus 125 % of source current", bus.protecting_device + sources, book.busbar_share * bus.rating)
+          shall.not_exceed("Protecting device plus 125 % of source current, against 120 % of the bus", bus.protecting_device + sources, book.busbar_share * bus.rating)
         end },
       { "sum of breakers", function()
           shall.not_exceed("All breakers but the main", bus:breaker_total(), bus.rating)
@@ -31,7 +31,7 @@ return {
       { "120 % of a center-fed bus", function()
           shall.be("The bus is fed at its center", bus.fed_at:is("center"))
           shall.be("Sources are at one end only", not bus:sources_at_both_ends())
-          shall.not_exceed("Protecting device plus 125 % of source current", bus.protecting_device + sources, book.busbar_share * bus.rating)
+          shall.not_exceed("Protecting device plus 125 % of source current, against 120 % of the center-fed bus", bus.protecting_device + sources, book.busbar_share * bus.rating)
         end },
       { "feed-through conductors", function()
           shall.be("This edition knows the option (from 2020)", edition >= 2020)

@@ -7,7 +7,7 @@ return {
   check = function(inverter, book)
     local ratio = inverter:array_power() / inverter.model.rated_power
     should.not_exceed("DC power over AC power", ratio, book.dc_ac_most)
-    should.be_at_least("DC power over AC power", ratio, book.dc_ac_least)
+    should.be_at_least("DC power over AC power, at the least", ratio, book.dc_ac_least)
   end,
   remedy = "Choose an inverter of another size.",
 }

@@ -18,7 +18,7 @@ return {
       end
     end
     shall.be_at_least("Switches or breakers that disconnect the PV system", switches, 1)
-    shall.not_exceed("Switches or breakers that disconnect the PV system", switches, book.pv_disconnects)
+    shall.not_exceed("Switches or breakers that disconnect the PV system, at the most", switches, book.pv_disconnects)
   end,
   remedy = "Name the switch or breaker that takes the PV system off all other wiring; at most six in one place.",
 }

@@ -8,7 +8,7 @@ return {
     shall.be("The initiator is readily accessible", shutdown.initiator_readily_accessible)
     shall.be("The initiator is outside", shutdown.initiator_location:is("outside wall", "ground"))
     shall.be_at_least("Devices that set it off", shutdown.initiators, 1)
-    shall.not_exceed("Devices that set it off", shutdown.initiators, book.shutdown_initiators)
+    shall.not_exceed("Devices that set it off, at the most", shutdown.initiators, book.shutdown_initiators)
     shall.be("The design names what sets it off", not not shutdown.initiator)
     if shutdown.initiator then
       shall.be("It is the service disconnect, the PV disconnect or a switch for it",
