@@ -48,6 +48,10 @@ static const enum flag_id rules_flags[] = {FLAG_BOOK,   FLAG_ON,   FLAG_BOOKS, F
 static const enum flag_id calc_flags[] = {FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 static const enum flag_id prove_flags[] = {FLAG_STIR,   FLAG_BOOKS, FLAG_CATALOGUES, FLAG_FORMAT,
                                            FLAG_OUTPUT, FLAG_HELP,  FLAG_COUNT};
+static const enum flag_id new_flags[] = {FLAG_ADOPTS, FLAG_ON,         FLAG_IN,   FLAG_BOOKS,
+                                         FLAG_BOOK,   FLAG_CATALOGUES, FLAG_HELP, FLAG_COUNT};
+static const enum flag_id lint_flags[] = {FLAG_BOOKS, FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
+static const enum flag_id schema_flags[] = {FLAG_BOOKS, FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 
 static const struct command commands[] = {
     {"check", "DESIGN…", "Holds designs against rulebooks and lists the findings.", check_flags,
@@ -57,6 +61,16 @@ static const struct command commands[] = {
      rules_flags, run_rules},
     {"prove", "BOOK…", "Runs the cases of rulebooks, and shows what no case proves.", prove_flags,
      run_prove},
+    {"new", "book NAME | rule BOOK/NAME | case BOOK/RULE | design NAME",
+     "Lays out a new book, rule, file of cases or survey sheet, with comments that teach.",
+     new_flags, run_new},
+    {"lint", "BOOK…", "Reads the rules of books without running them, and tells what is amiss.",
+     lint_flags, run_lint},
+    {"schema",
+     "design | book | values | cases | result | stubs | luacheck | facts | calculators | words | "
+     "rules BOOK…",
+     "Prints schemas, type stubs and pages of reference, all made from the one table.",
+     schema_flags, run_schema},
     {"calc", "[NAME INPUT=VALUE…]",
      "Runs one calculator as a hand calculation; alone, lists them with their inputs.", calc_flags,
      run_calc},

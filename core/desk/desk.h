@@ -61,6 +61,9 @@ enum plumbrule_end run_books(struct desk *desk);
 enum plumbrule_end run_rules(struct desk *desk);
 enum plumbrule_end run_calc(struct desk *desk);
 enum plumbrule_end run_prove(struct desk *desk);
+enum plumbrule_end run_schema(struct desk *desk);
+enum plumbrule_end run_new(struct desk *desk);
+enum plumbrule_end run_lint(struct desk *desk);
 
 /* All commands; NULL past the end. */
 const struct command *command_at(size_t at);
