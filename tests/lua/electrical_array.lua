@@ -47,10 +47,10 @@ return {
   fail("nec/inverter-strings", "tern", I1, parallel, "Strings on input 1", 2, 1, -1),
   open("nec/inverter-strings", "tern", I1, nil, "strings_per_input", with(S6000, "strings_per_input: 1", "strings_per_input:")),
 
-  pass("nec/module-wired", "tern", "module:low-1-3", "Strings and branches", 1, 1),
-  fail("nec/module-wired", "tern", "module:high-1-3", { { "modules: [high]", "modules: [low]" } }, "Strings and branches", 0, 1),
-  fail("nec/module-wired", "tern", "module:low-1-3", { { "modules: [high]", "modules: [low, high]" } }, "Strings and branches", 2, 1),
-  open("nec/module-wired", "tern", "module:low-1-3", { { "modules: [high], ", "" } }, "modules"),
+  pass("nec/module-wired", "tern", nil, "Modules in exactly one", 19, 19),
+  fail("nec/module-wired", "tern", nil, { { "modules: [high]", "modules: [low]" } }, "Modules in exactly one", 0, 19),
+  fail("nec/module-wired", "tern", nil, { { "modules: [high]", "modules: [low, high]" } }, "Module low-1-1 is in one"),
+  open("nec/module-wired", "tern", nil, { { "modules: [high], ", "" } }, "modules"),
 
   pass("nec/inverter-input", "tern", I1, "Operating current into input 1", 13.03, 14, 0.97 / 14),
   fail("nec/inverter-input", "tern", I1, parallel, "Operating current into input 1", 26.06, 14, -12.06 / 14),

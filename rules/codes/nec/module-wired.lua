@@ -3,10 +3,21 @@
 return {
   title = "Every module in one circuit",
   cite = "110.3(B)",
-  about = "module",
-  applies = function(module) return module.status:is("new") end,
-  check = function(module)
-    shall.be_equal("Strings and branches that it is in", module.strings:count() + module.branches:count(), 1)
+  about = "design",
+  applies = function(design) return design.modules:count() > 0 end,
+  check = function(design)
+    local modules, right = 0, 0
+    for _, module in ipairs(design.modules) do
+      if module.status:is("new") then
+        modules = modules + 1
+        if same(module.strings:count() + module.branches:count(), 1) then
+          right = right + 1
+        else
+          shall.be(format("Module %s is in one string or branch", module:called()), false)
+        end
+      end
+    end
+    shall.be_equal("Modules in exactly one string or branch", right, modules)
   end,
-  remedy = "Name the module in one string or one branch.",
+  remedy = "Name each module in one string or one branch.",
 }
