@@ -95,7 +95,7 @@ out "plumbrule 0."
 ends 64 "an unknown command is a mistake" "$PLUMBRULE" chekc
 err "did you mean 'check'?"
 ends 64 "a far one lists what there is" "$PLUMBRULE" zzzzzzzz
-err "check, books, rules, calc"
+err "check, books, rules, prove"
 ends 0 "each command has help" "$PLUMBRULE" check --help
 out "--with-working"
 ends 64 "an unknown option is a mistake" "$PLUMBRULE" check --bok x
