@@ -66,12 +66,19 @@ static void check_keys(lua_State *lua)
     }
 }
 
-static void check_function(lua_State *lua, const char *key, bool is_needed)
+/* The line where a function of the card begins; 0: not there, or one of ours, put there as it is.
+ */
+static unsigned check_function(lua_State *lua, const char *key, bool is_needed)
 {
+    lua_Debug about = {.linedefined = 0};
     int type = lua_getfield(lua, 1, key);
     if (type != LUA_TFUNCTION && (is_needed || type != LUA_TNIL))
         luaL_error(lua, "the card needs %s = function(thing, book, design) … end", key);
-    lua_pop(lua, 1);
+    if (type == LUA_TFUNCTION)
+        lua_getinfo(lua, ">S", &about);
+    else
+        lua_pop(lua, 1);
+    return about.linedefined > 0 ? (unsigned)about.linedefined : 0;
 }
 
 static int refuse_kind(lua_State *lua, const char *name)
@@ -100,8 +107,8 @@ int room_run_card(lua_State *lua)
     running->card->remedy = card_text(lua, "remedy", false);
     if (kind_find(running->card->about) == KIND_NONE)
         return refuse_kind(lua, running->card->about);
-    check_function(lua, "applies", false);
-    check_function(lua, "check", true);
+    running->applies_line = check_function(lua, "applies", false);
+    running->check_line = check_function(lua, "check", true);
     check_keys(lua);
     return 1;
 }

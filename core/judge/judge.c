@@ -35,15 +35,12 @@ static void push_arguments(lua_State *lua, const struct running *running)
 }
 
 /* Raises a mistake of a whole function at the line where it begins. */
-static int raise_at(lua_State *lua, const char *function, const char *message)
+static int raise_at(lua_State *lua, unsigned line, const char *message)
 {
-    lua_Debug about;
-    lua_getfield(lua, 2, function);
-    lua_getinfo(lua, ">S", &about);
-    if (about.linedefined < 1) /* one of our own functions, put there as it is */
+    if (line == 0) /* one of our own functions, put there as it is */
         lua_pushstring(lua, message);
     else
-        lua_pushfstring(lua, "rule:%d: %s", about.linedefined, message);
+        lua_pushfstring(lua, "rule:%d: %s", (int)line, message);
     return lua_error(lua);
 }
 
@@ -57,7 +54,8 @@ static int run_applies(lua_State *lua)
     push_arguments(lua, running);
     lua_call(lua, 3, 1);
     if (lua_type(lua, -1) != LUA_TBOOLEAN)
-        return raise_at(lua, "applies", "applies() answers true or false, and nothing else");
+        return raise_at(lua, running->applies_line,
+                        "applies() answers true or false, and nothing else");
     running->applies = lua_toboolean(lua, -1);
     return 0;
 }
@@ -69,7 +67,7 @@ static int run_check(lua_State *lua)
     push_arguments(lua, running);
     lua_call(lua, 3, 0);
     if (running->judge->finding->test_count == 0)
-        return raise_at(lua, "check",
+        return raise_at(lua, running->check_line,
                         "the check recorded nothing: it must say shall, should or review");
     return 0;
 }
@@ -137,8 +135,9 @@ static struct test *note_test(struct judge *judge, enum relation relation, enum 
     return test;
 }
 
-/* How a call ended, put down in the finding. True: it ran to its end. */
-static bool settle_call(struct judge *judge, int status)
+/* How the call of a function that begins at a line ended, put down in the finding. True: it ran to
+ * its end. */
+static bool settle_call(struct judge *judge, int status, unsigned begins)
 {
     lua_State *lua = judge->lua;
     struct test *test = NULL;
@@ -157,6 +156,8 @@ static bool settle_call(struct judge *judge, int status)
         const char *message = read_error(judge, status, &line, &code);
         if (message == NULL)
             message = "there was no memory";
+        if (line == 0) /* where memory went cannot be told to the line */
+            line = begins;
         add_problem(judge, code, line, message);
         note_test(judge, RELATION_BROKEN, OUTCOME_OPEN, message);
     }
@@ -213,10 +214,12 @@ static bool judge_thing(struct judge *judge, struct running *running, int card_i
         note_test(judge, RELATION_BROKEN, OUTCOME_OPEN, judge->gave_up);
         return end_finding(judge);
     }
-    bool ran = settle_call(judge, call_protected(judge, run_applies, running, card_index));
+    bool ran = settle_call(judge, call_protected(judge, run_applies, running, card_index),
+                           running->applies_line);
     judge->frame = &frame;
     if (ran && running->applies)
-        settle_call(judge, call_protected(judge, run_check, running, card_index));
+        settle_call(judge, call_protected(judge, run_check, running, card_index),
+                    running->check_line);
     else if (ran)
         finding->outcome = OUTCOME_NOT_APPLICABLE;
     judge->frame = NULL;
@@ -275,7 +278,7 @@ static bool judge_rule(struct judge *judge, size_t at)
     struct card card;
     size_t order = at << 20;
     struct rule_text *text = rule_text_find(judge, judge->rule->path);
-    struct running running = {judge, text, &card, NULL, false};
+    struct running running = {.judge = judge, .text = text, .card = &card};
     judge->gave_up = NULL;
     judge->rule_results = 0;
     if (text == NULL)
@@ -330,7 +333,7 @@ bool judge_read_card(struct card *out, struct judge *judge, const struct rule *r
     judge->problems = problems;
     judge->gave_up = NULL;
     struct rule_text *text = rule_text_find(judge, rule->path);
-    struct running running = {judge, text, out, NULL, false};
+    struct running running = {.judge = judge, .text = text, .card = out};
     if (text == NULL)
         return false;
     if (text->wrong != NULL) {

@@ -22,10 +22,29 @@ static int refuse_write(lua_State *lua)
     return luaL_error(lua, "'%s' cannot be set: what a rule needs it keeps in a local", name);
 }
 
+enum { NAMES_MOST = 256 };
+
+static int compare_names(const void *a, const void *b)
+{
+    return strcmp(*(const char *const *)a, *(const char *const *)b);
+}
+
 static int refuse_name(lua_State *lua)
 {
     char name[80];
+    const char *known[NAMES_MOST];
+    size_t count = 0;
     room_write_value(name, sizeof name, lua, 2);
+    lua_pushnil(lua);
+    while (count < NAMES_MOST && lua_next(lua, lua_upvalueindex(1)) != 0) {
+        if (lua_type(lua, -2) == LUA_TSTRING)
+            known[count++] = lua_tostring(lua, -2); /* stays: the table holds it */
+        lua_pop(lua, 1);
+    }
+    qsort(known, count, sizeof *known, compare_names); /* Lua's order is another in each run */
+    const char *near = text_find_near(name, known, count);
+    if (near != NULL)
+        return luaL_error(lua, "there is no '%s' here; did you mean '%s'?", name, near);
     return luaL_error(lua, "there is no '%s' here", name);
 }
 
@@ -33,7 +52,8 @@ void room_freeze(lua_State *lua)
 {
     /* shown table → its own fallback for unknown names */
     lua_createtable(lua, 0, 1);
-    lua_pushcfunction(lua, refuse_name);
+    lua_pushvalue(lua, -2);
+    lua_pushcclosure(lua, refuse_name, 1);
     lua_setfield(lua, -2, "__index");
     lua_setmetatable(lua, -2);
     lua_newtable(lua); /* the empty one */

@@ -185,6 +185,7 @@ struct running {
     struct card *card;
     const struct object *about; /* NULL: only the card is read */
     bool applies;
+    unsigned applies_line, check_line; /* where they begin; 0: not there, or one of ours */
 };
 /* Runs the file's chunk, which returns the card. Called protected with a struct running; leaves the
  * card's table. */
