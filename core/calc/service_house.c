@@ -78,7 +78,7 @@ bool run_load_calculation_metered(struct amount *results, const struct object *a
                                   const struct amount *inputs, struct working *working)
 {
     (void)inputs;
-    double peak, volts;
+    double peak = 0, volts = 0;
     if (!need_va(&peak, about, SLOT_load_calculation_existing_peak, working) ||
         !need_service_volts(&volts, SLOT_service_voltage, working))
         return false;

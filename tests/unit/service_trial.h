@@ -1,6 +1,7 @@
 /* For tests of the service side: a small invented design from YAML, and its things by name. */
 #ifndef TESTS_SERVICE_TRIAL_H
 #define TESTS_SERVICE_TRIAL_H
+#include <assert.h>
 #include <unistd.h>
 #include "calculator_trial.h"
 #include "intake.h"
@@ -42,8 +43,9 @@ static inline void premises_open_with(struct premises *premises, const char *tex
         fprintf(stderr, "cannot change '%s'\n", part);
         exit(EXIT_FAILURE);
     }
-    snprintf(changed, sizeof changed, "%.*s%s%s", (int)(at - text), text, instead,
-             at + strlen(part));
+    int length = snprintf(changed, sizeof changed, "%.*s%s%s", (int)(at - text), text, instead,
+                          at + strlen(part));
+    assert(length > 0 && (size_t)length < sizeof changed);
     premises_open(premises, changed);
 }
 
