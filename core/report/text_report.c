@@ -77,48 +77,64 @@ static bool write_actions(struct page *page, const struct report *report, struct
     return true;
 }
 
-/* Margin in front, so that the tight ones are seen at once. */
-static bool write_line(struct page *page, const struct finding *finding, const char *about,
-                       struct arena *arena)
+enum { GATHERED = 6 };
+
+/* All things that one rule says the same of. */
+struct gathered {
+    const char *text; /* "label a, b, c and 3 more"; NULL: no memory */
+    bool has_margin;
+    double margin; /* the least of theirs */
+    size_t count;
+};
+
+static void take_margin(struct gathered *gathered, const struct finding *finding)
 {
-    char margin[40] = "";
     double share;
-    if (finding->outcome == OUTCOME_PASS &&
-        tests_margin(&share, finding->tests, finding->test_count))
-        margin_write(margin, sizeof margin, share);
-    const char *label = arena_format(arena, "%8s", margin);
-    const char *text = arena_format(arena, "%s: %s", finding->title, about);
-    if (label == NULL || text == NULL)
-        return false;
-    page_paragraph(page, 0, label, STYLE_GOOD, 10, text);
-    return true;
+    if (finding->outcome != OUTCOME_PASS ||
+        !tests_margin(&share, finding->tests, finding->test_count))
+        return;
+    if (!gathered->has_margin || share < gathered->margin)
+        gathered->margin = share;
+    gathered->has_margin = true;
 }
 
-/* All things that one rule says the same of, from `at` on: "label a, b, c". Moves `at` behind. */
-static const char *gather(size_t *at, const struct findings *findings, enum outcome outcome,
-                          struct arena *arena)
+/* From `at` on, as long as the rule is the same. Moves `at` behind them. */
+static struct gathered gather(size_t *at, const struct findings *findings, enum outcome outcome,
+                              struct arena *arena)
 {
     const struct finding *first = findings->items[*at];
-    const char *text = about_text(first, arena);
-    for (++*at; *at < findings->count && text != NULL; ++*at) {
+    struct gathered gathered = {.text = about_text(first, arena)};
+    for (; *at < findings->count && gathered.text != NULL; ++*at) {
         const struct finding *next = findings->items[*at];
         if (next->rule != first->rule)
             break;
-        if (next->outcome == outcome)
-            text = arena_format(arena, "%s, %s", text, next->about_name);
+        if (next->outcome != outcome)
+            continue;
+        take_margin(&gathered, next);
+        if (++gathered.count > 1 && gathered.count <= GATHERED)
+            gathered.text = arena_format(arena, "%s, %s", gathered.text, next->about_name);
     }
-    return text;
+    if (gathered.count > GATHERED && gathered.text != NULL)
+        gathered.text =
+            arena_format(arena, "%s and %zu more", gathered.text, gathered.count - GATHERED);
+    return gathered;
 }
 
-/* One line for a finding; what a rule does not apply to shares one. */
+/* One line for a rule, the least margin in front, so that the tight ones are seen at once. */
 static bool write_brief(struct page *page, size_t *at, const struct findings *findings,
                         enum outcome outcome, struct arena *arena)
 {
+    char margin[40] = "";
     const struct finding *finding = findings->items[*at];
-    const char *about = outcome == OUTCOME_NOT_APPLICABLE
-                            ? gather(at, findings, outcome, arena)
-                            : about_text(findings->items[(*at)++], arena);
-    return about != NULL && write_line(page, finding, about, arena);
+    struct gathered gathered = gather(at, findings, outcome, arena);
+    if (gathered.has_margin)
+        margin_write(margin, sizeof margin, gathered.margin);
+    const char *label = arena_format(arena, "%8s", margin);
+    const char *text = arena_format(arena, "%s: %s", finding->title, gathered.text);
+    if (gathered.text == NULL || label == NULL || text == NULL)
+        return false;
+    page_paragraph(page, 0, label, STYLE_GOOD, 10, text);
+    return true;
 }
 
 static bool write_outcome(struct page *page, const struct report *report, enum outcome outcome,
@@ -243,7 +259,7 @@ static void write_result(struct page *page, const struct report *report)
 static bool write_findings(struct page *page, const struct report *report, struct arena *arena)
 {
     return write_actions(page, report, arena) &&
-           write_outcome(page, report, OUTCOME_PASS, "Stands, with its margin", arena) &&
+           write_outcome(page, report, OUTCOME_PASS, "Stands, with the least margin", arena) &&
            write_outcome(page, report, OUTCOME_INFORMATIONAL, "To know", arena) &&
            write_outcome(page, report, OUTCOME_NOT_APPLICABLE, "Does not apply", arena) &&
            write_assumed(page, report->findings, arena) && write_counts(page, report, arena);
