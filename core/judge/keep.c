@@ -55,12 +55,7 @@ static bool keep_read(struct judge *judge, const struct fact_read *read)
     const struct fact *fact = object_fact(read->object, read->slot);
     if (!is_value(object_row(read->object, read->slot)->type))
         return true;
-    struct input *inputs = arena_grow(judge->page, finding->inputs, finding->input_count,
-                                      &finding->input_capacity, sizeof *inputs);
-    if (inputs == NULL)
-        return false;
-    finding->inputs = inputs;
-    struct input *input = &inputs[finding->input_count++];
+    struct input *input = &finding->inputs[finding->input_count++];
     input->fact = room_name_of_read(judge, read);
     input->is = object_amount(read->object, read->slot);
     input->text = text_of_read(judge, read);
@@ -76,6 +71,11 @@ bool room_keep_working(struct judge *judge)
 {
     struct finding *finding = judge->finding;
     const struct working *working = judge->working;
+    /* Hundreds for some findings, and their number is known: no growing by halves. */
+    finding->inputs = arena_take(judge->page, working->read_count * sizeof *finding->inputs);
+    finding->input_capacity = working->read_count;
+    if (finding->inputs == NULL)
+        return false;
     for (size_t i = 0; i < working->read_count; i++)
         if (!keep_read(judge, &working->reads[i]))
             return false;
