@@ -19,6 +19,15 @@ bool file_list(char ***out, size_t *count, const char *directory, const char *en
  * its rights, a link stays a link. Pipes, devices and what stands in /dev are written directly.
  * False: a problem "file-unwritten" of weight PROBLEM_OUTPUT. */
 bool file_write(const char *path, const char *bytes, size_t length, struct problems *problems);
+/* The same for what is written bit by bit: `file` is a descriptor to write to. False: a problem. */
+struct file_draft {
+    const char *path; /* as it was asked for */
+    int file;
+    char *target, *temporary; /* NULL: written directly */
+};
+bool file_draft_open(struct file_draft *out, const char *path, struct problems *problems);
+/* With `is_kept` the file takes its place, else the old one stands. False: a problem. */
+bool file_draft_close(struct file_draft *draft, bool is_kept, struct problems *problems);
 /* directory + "/" + name; the path of a name that stands beside the file at `path`. NULL: no
  * memory. */
 char *path_join(struct arena *arena, const char *directory, const char *name);

@@ -23,36 +23,12 @@ static bool refuse(int error, const char *path, struct problems *problems)
     return false;
 }
 
-/* Writes all bytes and closes. Returns 0 or what went wrong. */
-static int write_and_close(int file, const char *bytes, size_t length)
-{
-    int error = 0;
-
-    for (size_t done = 0; done < length && error == 0;) {
-        ssize_t step = write(file, bytes + done, length - done);
-        if (step >= 0)
-            done += (size_t)step;
-        else if (errno != EINTR)
-            error = errno;
-    }
-    if (close(file) != 0 && error == 0 && errno != EINTR)
-        error = errno;
-    return error;
-}
-
 /* A pipe, a device, or whatever a descriptor of ours leads to: nothing to be renamed over. */
 static bool is_written_directly(const char *path, const struct stat *about, bool is_there)
 {
     if (strncmp(path, "/dev/", 5) == 0 || strncmp(path, "/proc/", 6) == 0)
         return true;
     return is_there && !S_ISREG(about->st_mode) && !S_ISDIR(about->st_mode);
-}
-
-static int write_directly(const char *path, const char *bytes, size_t length)
-{
-    int file = open(path, O_WRONLY | O_APPEND | O_CLOEXEC | O_NOCTTY);
-
-    return file < 0 ? errno : write_and_close(file, bytes, length);
 }
 
 /* A new file beside the target, with the rights a new file gets, or -1. */
@@ -71,46 +47,86 @@ static int open_temporary(char **name, const char *target, struct arena *arena)
     return -1;
 }
 
-/* Returns 0 or what went wrong; then the old file stands as it was. */
-static int write_beside(const char *target, const struct stat *about, bool is_there,
-                        const char *bytes, size_t length, struct arena *arena)
+/* A draft beside the target. Returns 0 or what went wrong. */
+static int open_beside(struct file_draft *draft, const struct stat *about, bool is_there,
+                       struct arena *arena)
 {
-    char *temporary = NULL;
+    if (is_there && access(draft->target, W_OK) != 0)
+        return errno;
+    draft->file = open_temporary(&draft->temporary, draft->target, arena);
+    if (draft->file < 0)
+        return errno;
+    if (!is_there || fchmod(draft->file, about->st_mode & 07777) == 0)
+        return 0;
+    int error = errno;
+    close(draft->file);
+    unlink(draft->temporary);
+    return error;
+}
+
+/* A link stays a link: what it leads to is replaced. */
+static char *find_target(const char *path, bool is_there, struct arena *arena)
+{
+    char *real = is_there ? realpath(path, NULL) : NULL;
+    const char *target = real ? real : path;
+    char *copy = arena_copy(arena, target, strlen(target));
+
+    free(real);
+    return copy;
+}
+
+bool file_draft_open(struct file_draft *out, const char *path, struct problems *problems)
+{
+    struct stat about;
+    bool is_there = stat(path, &about) == 0;
     int error = 0;
 
-    if (is_there && access(target, W_OK) != 0)
-        return errno;
-    int file = open_temporary(&temporary, target, arena);
-    if (file < 0)
-        return errno;
-    if (is_there && fchmod(file, about->st_mode & 07777) != 0)
+    *out = (struct file_draft){.path = path, .file = -1};
+    if (is_there && S_ISDIR(about.st_mode))
+        return refuse(EISDIR, path, problems);
+    if (is_written_directly(path, &about, is_there)) {
+        out->file = open(path, O_WRONLY | O_APPEND | O_CLOEXEC | O_NOCTTY);
+        error = out->file < 0 ? errno : 0;
+    } else {
+        out->target = find_target(path, is_there, problems->arena);
+        error = out->target ? open_beside(out, &about, is_there, problems->arena) : ENOMEM;
+    }
+    return error == 0 || refuse(error, path, problems);
+}
+
+bool file_draft_close(struct file_draft *draft, bool is_kept, struct problems *problems)
+{
+    int error = 0;
+
+    if (close(draft->file) != 0 && errno != EINTR)
         error = errno;
-    int written = write_and_close(file, bytes, length);
-    if (error == 0)
-        error = written;
-    if (error == 0 && rename(temporary, target) != 0)
+    if (draft->temporary && is_kept && error == 0 && rename(draft->temporary, draft->target) != 0)
         error = errno;
-    if (error != 0)
-        unlink(temporary);
-    return error;
+    if (draft->temporary && (!is_kept || error != 0))
+        unlink(draft->temporary);
+    return error == 0 || !is_kept || refuse(error, draft->path, problems);
+}
+
+/* Writes all bytes. Returns 0 or what went wrong. */
+static int write_all(int file, const char *bytes, size_t length)
+{
+    for (size_t done = 0; done < length;) {
+        ssize_t step = write(file, bytes + done, length - done);
+        if (step >= 0)
+            done += (size_t)step;
+        else if (errno != EINTR)
+            return errno;
+    }
+    return 0;
 }
 
 bool file_write(const char *path, const char *bytes, size_t length, struct problems *problems)
 {
-    struct stat about;
-    bool is_there = stat(path, &about) == 0;
-    int error;
+    struct file_draft draft;
 
-    if (is_there && S_ISDIR(about.st_mode))
-        return refuse(EISDIR, path, problems);
-    if (is_written_directly(path, &about, is_there)) {
-        error = write_directly(path, bytes, length);
-    } else {
-        /* A link stays a link: what it leads to is replaced. */
-        char *target = is_there ? realpath(path, NULL) : NULL;
-        error =
-            write_beside(target ? target : path, &about, is_there, bytes, length, problems->arena);
-        free(target);
-    }
-    return error == 0 || refuse(error, path, problems);
+    if (!file_draft_open(&draft, path, problems))
+        return false;
+    int error = write_all(draft.file, bytes, length);
+    bool is_closed = file_draft_close(&draft, error == 0, problems);
+    return error == 0 ? is_closed : refuse(error, path, problems);
 }

@@ -69,7 +69,9 @@ static void check_format(struct desk *desk)
 static bool is_complete(struct desk *desk)
 {
     check_format(desk);
-    if (desk->operands.count == 0)
+    if (is_batch(desk) && !batch_is_complete(desk))
+        return false;
+    if (desk->operands.count == 0 && !desk_has(desk, FLAG_FROM_LIST))
         desk_refuse(desk, "design-none", "plumbrule check house.yaml --book marrow-bay",
                     "no design is named");
     if (!desk_has(desk, FLAG_BOOK))
@@ -92,6 +94,8 @@ enum plumbrule_end run_check(struct desk *desk)
                                               .with_working = desk_has(desk, FLAG_WITH_WORKING),
                                               .with_color = wants_color(desk),
                                               .failures_only = desk_has(desk, FLAG_FAILURES_ONLY)};
+    if (options.book_directories != NULL && is_batch(desk))
+        return check_batch(desk, &options);
     if (options.book_directories == NULL || !plumbrule_open(&plumbrule))
         return PLUMBRULE_NO_MEMORY;
     enum plumbrule_end end = check_all(desk, plumbrule, &options);

@@ -13,6 +13,11 @@ static const struct flag flags[FLAG_COUNT] = {
     [FLAG_ON] =
         {"on", 0, "DATE", NULL, false,
          "The day whose rules hold, YYYY-MM-DD; else the design's permit application date."},
+    [FLAG_JOBS] = {"jobs", 'j', "N", NULL, false,
+                   "Writes one line of JSON per design, with N designs under way at once."},
+    [FLAG_FROM_LIST] = {"from-list", 0, "FILE", NULL, false,
+                        "Further designs, a path a line, with a line of JSON each; - is the "
+                        "standard input."},
     [FLAG_FORMAT] = {"format", 'f', "FORMAT", formats, false, "How the output is written."},
     [FLAG_OUTPUT] = {"output", 'o', "FILE", NULL, false, "Where it is written."},
     [FLAG_BOOKS] =
@@ -39,8 +44,9 @@ static const struct flag flags[FLAG_COUNT] = {
 };
 
 static const enum flag_id check_flags[] = {
-    FLAG_BOOK,  FLAG_ON,           FLAG_REPORT,        FLAG_OUTPUT, FLAG_BOOKS, FLAG_CATALOGUES,
-    FLAG_COLOR, FLAG_WITH_WORKING, FLAG_FAILURES_ONLY, FLAG_HELP,   FLAG_COUNT};
+    FLAG_BOOK,       FLAG_ON,    FLAG_REPORT,       FLAG_OUTPUT,        FLAG_BOOKS,
+    FLAG_CATALOGUES, FLAG_COLOR, FLAG_WITH_WORKING, FLAG_FAILURES_ONLY, FLAG_JOBS,
+    FLAG_FROM_LIST,  FLAG_HELP,  FLAG_COUNT};
 static const enum flag_id books_flags[] = {FLAG_BOOKS, FLAG_FORMAT, FLAG_OUTPUT, FLAG_HELP,
                                            FLAG_COUNT};
 static const enum flag_id rules_flags[] = {FLAG_BOOK,   FLAG_ON,   FLAG_BOOKS, FLAG_FORMAT,

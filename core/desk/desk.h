@@ -8,6 +8,8 @@
 enum flag_id {
     FLAG_BOOK,
     FLAG_ON,
+    FLAG_JOBS,
+    FLAG_FROM_LIST,
     FLAG_FORMAT,
     FLAG_OUTPUT,
     FLAG_BOOKS,
@@ -48,6 +50,7 @@ struct desk {
     struct words
         given[FLAG_COUNT]; /* arguments of each option, in order ("" where it takes none) */
     struct text out;       /* what the run gives out */
+    bool is_written;       /* the command has written its output itself */
 };
 
 struct command {
@@ -84,6 +87,13 @@ bool words_add(struct words *words, const char *word, struct arena *arena);
 const char *const *desk_book_directories(struct desk *desk);
 /* --on, if it is there, read and right. False: refused. */
 bool desk_check_date(struct desk *desk);
+
+/* Does the command line ask for a line per design? */
+bool is_batch(const struct desk *desk);
+/* Checks what stands on the command line for a batch. False: refused. */
+bool batch_is_complete(struct desk *desk);
+/* Checks many designs, a line for each, and writes the lines. */
+enum plumbrule_end check_batch(struct desk *desk, const struct plumbrule_options *options);
 
 /* Help for everything, or for one command. */
 void help_write(struct text *out);

@@ -38,6 +38,8 @@ static enum plumbrule_end refuse_stdout(struct desk *desk, int error)
 
 enum plumbrule_end desk_write(struct desk *desk, enum plumbrule_end end)
 {
+    if (desk->is_written)
+        return end;
     const char *path = desk_last(desk, FLAG_OUTPUT);
     const char *bytes = desk->out.bytes != NULL ? desk->out.bytes : "";
     if (desk->out.is_short)

@@ -7,6 +7,7 @@
 
 #include "report.h"
 #include "review.h"
+#include "warm.h"
 
 struct plumbrule {
     struct bench bench;
@@ -96,6 +97,17 @@ enum plumbrule_end plumbrule_check(const char **report, size_t *length, struct p
     *length = plumbrule->report.length;
     uselocale(before);
     return end;
+}
+
+void plumbrule_warm(struct plumbrule *plumbrule, const char *design_path,
+                    const struct plumbrule_options *options)
+{
+    const struct bench_options bench_options = {options->book_directories,
+                                                options->catalogue_directories, options->books,
+                                                options->on, options->with_working};
+    locale_t before = uselocale(plumbrule->plain);
+    bench_warm(&plumbrule->bench, design_path, &bench_options);
+    uselocale(before);
 }
 
 const char *plumbrule_version(void)

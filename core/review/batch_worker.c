@@ -1,0 +1,195 @@
+/* Workers: processes that share the warm books (copy on write) and take a path for a line. */
+#include "batch_inside.h"
+
+#include <errno.h>
+#include <fcntl.h>
+#include <string.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+/* All of it, or false: the other side is gone. */
+static bool read_whole(int from, void *bytes, size_t length)
+{
+    for (size_t done = 0; done < length;) {
+        ssize_t step = read(from, (char *)bytes + done, length - done);
+        if (step == 0 || (step < 0 && errno != EINTR))
+            return false;
+        done += step > 0 ? (size_t)step : 0;
+    }
+    return true;
+}
+
+static bool write_whole(int to, const void *bytes, size_t length)
+{
+    for (size_t done = 0; done < length;) {
+        ssize_t step = write(to, (const char *)bytes + done, length - done);
+        if (step < 0 && errno != EINTR)
+            return false;
+        done += step > 0 ? (size_t)step : 0;
+    }
+    return true;
+}
+
+/* ---- in the worker ----------------------------------------------------------------------------
+ */
+
+static void work(const struct crew *crew, int from, int to)
+{
+    char path[PATH_BYTES + 1];
+    uint32_t length;
+    while (read_whole(from, &length, sizeof length) && length <= PATH_BYTES &&
+           read_whole(from, path, length)) {
+        const char *line;
+        size_t line_length;
+        path[length] = '\0';
+        enum plumbrule_end end =
+            plumbrule_check(&line, &line_length, crew->plumbrule, path, crew->options);
+        struct reply_head head;
+        memset(&head, 0, sizeof head);
+        head.length = line_length;
+        head.end = (uint32_t)end;
+        if (!write_whole(to, &head, sizeof head) || !write_whole(to, line, line_length))
+            return;
+    }
+}
+
+/* A key pressed at the terminal is for the one that writes the lines: it ends the workers. */
+static void set_signals(const struct crew *crew)
+{
+    sigset_t blocked = crew->before;
+    sigaddset(&blocked, SIGINT);
+    sigaddset(&blocked, SIGHUP);
+    sigprocmask(SIG_SETMASK, &blocked, NULL);
+}
+
+static void close_others(const struct crew *crew, unsigned at)
+{
+    for (unsigned i = 0; i < crew->count; i++)
+        if (i != at && crew->workers[i].process != 0) {
+            close(crew->workers[i].to);
+            close(crew->workers[i].from);
+        }
+}
+
+/* ---- in the batch -----------------------------------------------------------------------------
+ */
+
+static bool open_pipes(int request[2], int answer[2])
+{
+    if (pipe(request) != 0)
+        return false;
+    if (pipe(answer) == 0) {
+        fcntl(answer[0], F_SETFL, O_NONBLOCK);
+        return true;
+    }
+    close(request[0]);
+    close(request[1]);
+    return false;
+}
+
+bool worker_start(struct crew *crew, unsigned at)
+{
+    int request[2], answer[2];
+    struct worker *worker = &crew->workers[at];
+    *worker = (struct worker){.to = -1, .from = -1};
+    if (!open_pipes(request, answer))
+        return false;
+    pid_t process = fork();
+    if (process == 0) {
+        set_signals(crew);
+        close_others(crew, at);
+        close(request[1]);
+        close(answer[0]);
+        work(crew, request[0], answer[1]);
+        _exit(0);
+    }
+    close(request[0]);
+    close(answer[1]);
+    if (process < 0) {
+        close(request[1]);
+        close(answer[0]);
+        return false;
+    }
+    worker->process = process;
+    worker->to = request[1];
+    worker->from = answer[0];
+    return true;
+}
+
+void worker_send(struct worker *worker, size_t slot, const struct text *path)
+{
+    unsigned char message[sizeof(uint32_t) + PATH_BYTES];
+    uint32_t length = (uint32_t)path->length;
+    memcpy(message, &length, sizeof length);
+    memcpy(message + sizeof length, path->bytes, path->length);
+    worker->sent[worker->sent_count++] = slot;
+    (void)write_whole(worker->to, message, sizeof length + path->length);
+}
+
+static void finish_slot(struct worker *worker, struct slot *slots)
+{
+    struct slot *slot = &slots[worker->sent[0]];
+    slot->state = SLOT_DONE;
+    worker->sent_count--;
+    memmove(worker->sent, worker->sent + 1, worker->sent_count * sizeof worker->sent[0]);
+    worker->head_length = 0;
+}
+
+/* Takes in what was read. False: it answers what it was not asked. */
+static bool take_bytes(struct worker *worker, struct slot *slots, const char *bytes, size_t length)
+{
+    while (length > 0) {
+        if (worker->sent_count == 0)
+            return false;
+        struct slot *slot = &slots[worker->sent[0]];
+        size_t wanted = sizeof worker->head - worker->head_length, step;
+        if (wanted > 0) {
+            struct reply_head head;
+            step = length < wanted ? length : wanted;
+            memcpy(worker->head + worker->head_length, bytes, step);
+            worker->head_length += step;
+            if (step == wanted) {
+                memcpy(&head, worker->head, sizeof head);
+                worker->left = head.length;
+                slot->end = (enum plumbrule_end)head.end;
+                text_clear(&slot->line);
+            }
+        } else {
+            step = length < worker->left ? length : (size_t)worker->left;
+            text_add(&slot->line, bytes, step);
+            worker->left -= step;
+        }
+        bytes += step;
+        length -= step;
+        if (worker->head_length == sizeof worker->head && worker->left == 0)
+            finish_slot(worker, slots);
+    }
+    return true;
+}
+
+bool worker_read(struct worker *worker, struct slot *slots, bool *is_short)
+{
+    char bytes[64 * 1024];
+    ssize_t step = read(worker->from, bytes, sizeof bytes);
+    if (step < 0)
+        return errno == EINTR || errno == EAGAIN;
+    size_t at = worker->sent_count > 0 ? worker->sent[0] : 0;
+    bool is_right = step > 0 && take_bytes(worker, slots, bytes, (size_t)step);
+    *is_short = *is_short || slots[at].line.is_short;
+    return is_right;
+}
+
+int worker_end(struct worker *worker, bool at_once)
+{
+    int status = 0;
+    if (worker->process == 0)
+        return 0;
+    if (at_once)
+        kill(worker->process, SIGKILL);
+    close(worker->to);
+    close(worker->from);
+    while (waitpid(worker->process, &status, 0) < 0 && errno == EINTR)
+        ;
+    worker->process = 0;
+    return WIFSIGNALED(status) ? WTERMSIG(status) : 0;
+}

@@ -1,0 +1,169 @@
+#!/bin/sh
+# Many designs: a line for each in order, the same bytes whatever the number of workers, and a right end when a
+# design, a worker, the reader or the disk gives out. Also under GNU parallel, where that is installed.
+set -u
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+failed=0
+cd "$TOP/samples" || exit 1
+
+wrong() {
+    echo "WRONG: $*" >&2
+    failed=1
+}
+# equal WHAT ACTUAL EXPECTED
+equal() {
+    [ "$2" = "$3" ] || wrong "$1: is '$2', not '$3'"
+}
+many() {
+    "$PLUMBRULE" check --book marrow-bay --on 2026-08-03 "$@"
+}
+# The design of each line, and whether each line is a whole one.
+designs() {
+    sed -n 's/^{"plumbrule":1,"version":"[^"]*","design":"\([^"]*\)",.*}$/\1/p' "$1"
+}
+
+# ---- order, bytes, ends --------------------------------------------------------------------------------------
+printf 'book: [' >"$work/half.yaml"
+printf 'quill-hollow/standing.yaml\n%s\n\nno/such.yaml\nquill-hollow/failing.yaml\n%s\nquill-hollow/unfinished.yaml' \
+    "$work/half.yaml" "$TOP/samples" >"$work/list"
+grep . "$work/list" >"$work/expected"
+for jobs in 1 2 7; do
+    many --from-list "$work/list" --jobs $jobs >"$work/lines$jobs" 2>"$work/err"
+    equal "end with $jobs jobs" $? 3
+    equal "errors told with $jobs jobs" "$(cat "$work/err")" ""
+    designs "$work/lines$jobs" | cmp -s - "$work/expected" || wrong "order with $jobs jobs"
+    equal "lines with $jobs jobs" "$(wc -l <"$work/lines$jobs")" 6
+    cmp -s "$work/lines1" "$work/lines$jobs" || wrong "$jobs jobs write other bytes than one"
+done
+many --from-list - --jobs 2 <"$work/list" | cmp -s - "$work/lines1" || wrong "list from the standard input"
+(while read -r path; do echo "$path"; sleep 0.05; done <"$work/list"; tail -n 1 "$work/list") |
+    many --from-list - | cmp -s - "$work/lines1" || wrong "a list that comes slowly"
+many --jobs 2 --output "$work/out" --from-list "$work/list"
+cmp -s "$work/out" "$work/lines1" || wrong "lines in a file"
+head -n 1 "$work/lines1" >"$work/first"
+many --format ndjson quill-hollow/standing.yaml | cmp -s - "$work/first" || wrong "one design, one line"
+many --jobs 2 quill-hollow/standing.yaml >/dev/null
+equal "end of a design that stands" $? 0
+many --jobs 2 quill-hollow/standing.yaml quill-hollow/unfinished.yaml >/dev/null
+equal "end of one that is open" $? 2
+many --jobs 2 quill-hollow/unfinished.yaml quill-hollow/failing.yaml >/dev/null
+equal "end of one that fails" $? 1
+: >"$work/empty"
+many --from-list "$work/empty" >"$work/out"
+equal "end of an empty list" "$? $(wc -c <"$work/out")" "0 0"
+
+# Odd paths: a NUL, a path no system opens, bytes that are no text.
+{ printf 'quill-hollow/standing.yaml\0.bak\n'; head -c 9000 /dev/zero | tr '\0' x; printf '\nfa\377n.yaml\n'; } >"$work/odd"
+many --from-list "$work/odd" >"$work/out"
+equal "end of odd paths" $? 3
+equal "lines of odd paths" "$(grep -c '"code":"[a-z-]*"' "$work/out")" 3
+grep -q '"code":"path-bad"' "$work/out" || wrong "a NUL in a path is told"
+
+# ---- mistakes of the command line ----------------------------------------------------------------------------
+for arguments in "--jobs 0" "--jobs two" "--jobs 257" "--jobs 2 --format html" "--from-list $work/list --format text"; do
+    # shellcheck disable=SC2086
+    many $arguments quill-hollow/standing.yaml >"$work/out" 2>"$work/err"
+    equal "end of $arguments" "$? $(wc -c <"$work/out")" "64 0"
+    [ -s "$work/err" ] || wrong "nothing is said to $arguments"
+done
+many --from-list "$work/none" >"$work/out" 2>"$work/err"
+equal "end of a list that is not there" "$? $(wc -c <"$work/out")" "3 0"
+many --from-list "$work" >"$work/out" 2>"$work/err"
+equal "end of a list that is a folder" "$? $(wc -c <"$work/out")" "3 0"
+
+# ---- readers and disks that give out -------------------------------------------------------------------------
+for i in 1 2 3 4 5 6; do grep -v '^$' "$work/list"; echo; done >"$work/longer"
+many --from-list "$work/longer" --jobs 2 >/dev/full 2>"$work/err"
+equal "end on a full disk" $? 74
+grep -q 'No space' "$work/err" || wrong "a full disk is told"
+{ many --from-list "$work/longer" --jobs 2 2>"$work/err"; echo $? >"$work/end"; } 2>/dev/null | head -c 100 >/dev/null
+equal "end with a reader that leaves" "$(cat "$work/end")" 74
+many --from-list "$work/longer" --jobs 2 >&- 2>"$work/err"
+equal "end without an output" $? 74
+echo before >"$work/kept"
+(ulimit -f 1; trap '' XFSZ; many --from-list "$work/longer" --jobs 2 --output "$work/kept") 2>"$work/err"
+equal "end with a limit on files" $? 74
+equal "the old file" "$(cat "$work/kept")" before
+equal "drafts left behind" "$(find "$work" -name 'kept.new*')" ""
+(ulimit -f 1; trap '' XFSZ; many --from-list "$work/longer" --jobs 2) >"$work/cut" 2>"$work/err"
+equal "lines cut in a file" "$(tail -c 1 "$work/cut")" ""
+equal "half lines" "$(grep -vc '^{.*}$' "$work/cut")" 0
+
+# ---- workers that are lost, signals --------------------------------------------------------------------------
+# The list stays open, so that the batch waits and nothing hangs on how fast it is.
+begin() {
+    rm -f "$work/fifo"
+    mkfifo "$work/fifo"
+    "$PLUMBRULE" check --book marrow-bay --on 2026-08-03 --from-list - --jobs 2 "$@" <"$work/fifo" >"$work/out" \
+        2>"$work/err" &
+    batch=$!
+    exec 9>"$work/fifo"
+}
+await_lines() {
+    for _ in 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20; do
+        [ "$(wc -l <"$work/out")" -ge "$1" ] && return
+        sleep 0.25
+    done
+    wrong "line $1 does not come"
+}
+begin
+echo quill-hollow/standing.yaml >&9
+await_lines 1
+for worker in $(ps -o pid= --ppid $batch); do kill -KILL "$worker"; done
+sleep 0.3
+grep -v '^$' "$work/list" >&9
+exec 9>&-
+wait $batch
+equal "end with lost workers replaced" $? 3
+sed 1d "$work/out" | cmp -s - "$work/lines1" || wrong "lines after workers were lost"
+
+# A worker is stopped, then killed at its work: its design has a line that says so, the others have theirs.
+begin
+echo quill-hollow/standing.yaml >&9
+await_lines 1
+stopped=$(ps -o pid= --ppid $batch)
+for worker in $stopped; do kill -STOP "$worker"; done
+printf 'quill-hollow/standing.yaml\nquill-hollow/failing.yaml\nquill-hollow/unfinished.yaml\n' >&9
+sleep 0.3
+for worker in $stopped; do kill -KILL "$worker"; done
+exec 9>&-
+wait $batch
+equal "end with a design cut off" $? 70
+equal "designs cut off" "$(grep -c '"code":"worker-lost"' "$work/out")" 2
+equal "a design cut off is no pass" "$(grep '"code":"worker-lost"' "$work/out" | grep -c '"kind":"pass"')" 0
+equal "lines with a design cut off" "$(designs "$work/out" | tr '\n' ' ')" \
+    "quill-hollow/standing.yaml quill-hollow/standing.yaml quill-hollow/failing.yaml quill-hollow/unfinished.yaml "
+
+for signal in TERM HUP; do
+    begin
+    cat "$work/longer" >&9
+    await_lines 3
+    kill -$signal $batch
+    wait $batch 2>/dev/null
+    end=$?
+    exec 9>&-
+    equal "end by $signal" "$(kill -l $end)" $signal
+    equal "half lines after $signal" "$(grep -vc '^{.*}$' "$work/out")" 0
+    sleep 0.2
+    equal "workers left after $signal" "$(ps -o pid= --ppid $batch)" ""
+done
+# What a shell runs behind itself ignores SIGINT: this one runs in front.
+mkfifo "$work/endless"
+(cat "$work/list"; sleep 3) >"$work/endless" &
+timeout -s INT --preserve-status 1.5 "$PLUMBRULE" check --book marrow-bay --on 2026-08-03 --from-list - \
+    --output "$work/kept" <"$work/endless" 2>"$work/err"
+equal "end by INT" "$(kill -l $?)" INT
+equal "the old file after INT" "$(cat "$work/kept")" before
+equal "drafts left behind after INT" "$(find "$work" -name 'kept.new*')" ""
+
+# ---- under GNU parallel --------------------------------------------------------------------------------------
+if command -v parallel >/dev/null; then
+    # The recipe of docs/many-designs.md.
+    grep . "$work/list" | parallel --will-cite --keep-order --pipe -N 2 --sshlogin 1/:,1/: \
+        "$PLUMBRULE check --from-list - --book marrow-bay --on 2026-08-03" >"$work/out" 2>"$work/err"
+    cmp -s "$work/out" "$work/lines1" || wrong "lines under GNU parallel"
+else
+    echo "GNU parallel is not installed: its recipe is not run" >&2
+fi
+exit $failed
