@@ -5,6 +5,7 @@
 
 static const char *const formats[] = {"text", "json", NULL};
 static const char *const reports[] = {"text", "json", "ndjson", "sarif", "junit", "html", NULL};
+static const char *const drawings[] = {"roof", "one-line", "panel", "labels", "loads", NULL};
 static const char *const colors[] = {"auto", "always", "never", NULL};
 
 static const struct flag flags[FLAG_COUNT] = {
@@ -29,16 +30,17 @@ static const struct flag flags[FLAG_COUNT] = {
                     "Colour; by itself only on a terminal, and never with NO_COLOR set."},
     [FLAG_WITH_WORKING] = {"with-working", 'w', NULL, NULL, false,
                            "With all that each finding read and calculated."},
-    [FLAG_REPORT] = {"format", 'f', "FORMAT", reports, false,
-                     "How the report is written; html is one file per design."},
-    [FLAG_FAILURES_ONLY] = {"failures-only", 0, NULL, NULL, false,
-                            "With sarif: only what fails, for readers that pass over its kind."},
+    [FLAG_WHAT] = {"what", 0, "DRAWING", drawings, false, "Which drawing."},
     [FLAG_STIR] = {"stir", 0, NULL, NULL, false,
                    "Moves each value and each compared limit a step, and shows which moves no case "
                    "notices."},
     [FLAG_ADOPTS] = {"adopts", 0, "BOOKS", NULL, false,
                      "Model codes with their editions, as in nec@2023,irc@2021."},
     [FLAG_IN] = {"in", 0, "DIR", NULL, false, "The folder to write in; else this one."},
+    [FLAG_REPORT] = {"format", 'f', "FORMAT", reports, false,
+                     "How the report is written; html is one file per design."},
+    [FLAG_FAILURES_ONLY] = {"failures-only", 0, NULL, NULL, false,
+                            "With sarif: only what fails, for readers that pass over its kind."},
     [FLAG_HELP] = {"help", 'h', NULL, NULL, false, "This help."},
     [FLAG_VERSION] = {"version", 0, NULL, NULL, false, "The program's version."},
 };
@@ -51,6 +53,8 @@ static const enum flag_id books_flags[] = {FLAG_BOOKS, FLAG_FORMAT, FLAG_OUTPUT,
                                            FLAG_COUNT};
 static const enum flag_id rules_flags[] = {FLAG_BOOK,   FLAG_ON,   FLAG_BOOKS, FLAG_FORMAT,
                                            FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
+static const enum flag_id draw_flags[] = {FLAG_WHAT,       FLAG_BOOK,   FLAG_ON,   FLAG_BOOKS,
+                                          FLAG_CATALOGUES, FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 static const enum flag_id calc_flags[] = {FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 static const enum flag_id prove_flags[] = {FLAG_STIR,   FLAG_BOOKS, FLAG_CATALOGUES, FLAG_FORMAT,
                                            FLAG_OUTPUT, FLAG_HELP,  FLAG_COUNT};
@@ -67,6 +71,9 @@ static const struct command commands[] = {
      rules_flags, run_rules},
     {"prove", "BOOK…", "Runs the cases of rulebooks, and shows what no case proves.", prove_flags,
      run_prove},
+    {"draw", "DESIGN",
+     "Draws a design as SVG; with books, what does not stand is keyed to its finding.", draw_flags,
+     run_draw},
     {"new", "book NAME | rule BOOK/NAME | case BOOK/RULE | design NAME",
      "Lays out a new book, rule, file of cases or survey sheet, with comments that teach.",
      new_flags, run_new},

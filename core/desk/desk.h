@@ -16,11 +16,12 @@ enum flag_id {
     FLAG_CATALOGUES,
     FLAG_COLOR,
     FLAG_WITH_WORKING,
+    FLAG_REPORT, /* the formats of a check */
+    FLAG_FAILURES_ONLY,
+    FLAG_WHAT,
     FLAG_STIR,
     FLAG_ADOPTS,
     FLAG_IN,
-    FLAG_REPORT, /* the formats of a check */
-    FLAG_FAILURES_ONLY,
     FLAG_HELP,
     FLAG_VERSION,
     FLAG_COUNT
@@ -63,6 +64,7 @@ enum plumbrule_end run_check(struct desk *desk);
 enum plumbrule_end run_books(struct desk *desk);
 enum plumbrule_end run_rules(struct desk *desk);
 enum plumbrule_end run_calc(struct desk *desk);
+enum plumbrule_end run_draw(struct desk *desk);
 enum plumbrule_end run_prove(struct desk *desk);
 enum plumbrule_end run_schema(struct desk *desk);
 enum plumbrule_end run_new(struct desk *desk);
