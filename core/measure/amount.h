@@ -28,6 +28,7 @@ struct amount amount_of_word(const char *word);
 struct amount amount_of_date(struct date date);
 /* As people read it: "52.1 A", "yes", "opposite end"; at most `digits` significant digits unless it
  * is as written. Buffer of at least 128 bytes; longer words are cut at a code point. */
-void amount_write(char *buffer, size_t size, struct amount amount, const struct unit *unit, int digits);
+void amount_write(char *buffer, size_t size, struct amount amount, const struct unit *unit,
+                  int digits);
 
 #endif

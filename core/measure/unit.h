@@ -4,7 +4,7 @@
 #include "quantity.h"
 
 struct unit {
-    const char *name;           /* as we print it: "°C", "psf", "in" */
+    const char *name; /* as we print it: "°C", "psf", "in" */
     struct dimension dimension;
     double factor;              /* SI value = number × factor + offset */
     double offset;              /* temperature points only */
@@ -12,7 +12,8 @@ struct unit {
     const char *gnu;            /* the same unit as GNU units names it, for the tests */
 };
 
-/* A named unit by any of its spellings, or NULL. `want` tells °C the point from °C the difference. */
+/* A named unit by any of its spellings, or NULL. `want` tells °C the point from °C the difference.
+ */
 const struct unit *unit_find(const char *name, size_t length, struct dimension want);
 /* The unit a dimension is usually shown in, or NULL where it has none with a name. */
 const struct unit *unit_usual(struct dimension dimension);

@@ -39,9 +39,9 @@ static inline bool check_near(double is, double should, double within, const cha
     return holds;
 }
 
-#define CHECK(condition, sentence)             check_that((condition), __FILE__, __LINE__, (sentence))
-#define CHECK_TEXT(is, should, sentence)       check_text((is), (should), __FILE__, __LINE__, (sentence))
-#define CHECK_NEAR(is, should, within, sentence) \
+#define CHECK(condition, sentence)       check_that((condition), __FILE__, __LINE__, (sentence))
+#define CHECK_TEXT(is, should, sentence) check_text((is), (should), __FILE__, __LINE__, (sentence))
+#define CHECK_NEAR(is, should, within, sentence)                                                   \
     check_near((is), (should), (within), __FILE__, __LINE__, (sentence))
 
 /* The last line of a test's main. A test that checked nothing has failed. */

@@ -12,7 +12,8 @@ struct trial {
     bool is_good;
 };
 
-static inline struct trial read_bytes(const char *bytes, size_t length) {
+static inline struct trial read_bytes(const char *bytes, size_t length)
+{
     struct trial trial = {.arena = arena_new()};
     if (!trial.arena)
         abort();
@@ -21,25 +22,30 @@ static inline struct trial read_bytes(const char *bytes, size_t length) {
     return trial;
 }
 
-static inline struct trial read_text(const char *text) {
+static inline struct trial read_text(const char *text)
+{
     return read_bytes(text, strlen(text));
 }
 
-static inline void end(struct trial *trial) {
+static inline void end(struct trial *trial)
+{
     arena_free(trial->arena);
 }
 
-static inline const struct node *root_of(const struct trial *trial) {
+static inline const struct node *root_of(const struct trial *trial)
+{
     return trial->source ? trial->source->root : NULL;
 }
 
-static inline bool is_at(struct place place, unsigned line, unsigned column) {
+static inline bool is_at(struct place place, unsigned line, unsigned column)
+{
     return place.line == line && place.column == column;
 }
 
 /* The text is refused with one problem of this code, its first words, at this place. */
 static inline void check_refused_bytes(const char *bytes, size_t length, const char *code,
-                                       unsigned line, unsigned column, const char *words) {
+                                       unsigned line, unsigned column, const char *words)
+{
     struct trial trial = read_bytes(bytes, length);
     const struct problem *first = trial.problems.items;
     bool holds = !trial.is_good && !trial.source && trial.problems.count == 1 &&
@@ -66,7 +72,8 @@ static inline void check_refused_bytes(const char *bytes, size_t length, const c
 }
 
 static inline void check_refused(const char *text, const char *code, unsigned line, unsigned column,
-                                 const char *words) {
+                                 const char *words)
+{
     check_refused_bytes(text, strlen(text), code, line, column, words);
 }
 
