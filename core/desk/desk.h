@@ -101,6 +101,15 @@ enum plumbrule_end check_batch(struct desk *desk, const struct plumbrule_options
 void help_write(struct text *out);
 void help_write_command(struct text *out, const struct command *command);
 
+/* How a run ends: an exit code and what it means; NULL past the end. */
+struct ending {
+    int code;
+    const char *says;
+};
+const struct ending *ending_at(size_t at);
+/* The manual page, for troff with the man macros. */
+void manual_write(struct text *out);
+
 /* Writes the desk's output where it belongs. The code, or PLUMBRULE_NOT_WRITTEN. */
 enum plumbrule_end desk_write(struct desk *desk, enum plumbrule_end end);
 /* The whole program. */

@@ -35,16 +35,20 @@ void help_write_command(struct text *out, const struct command *command)
         write_flag(&page, flag_at(command->flags[i]));
 }
 
-static const char *const endings[] = {
-    "0   nothing that must hold fails, nothing is open",
-    "1   something that must hold fails",
-    "2   a fact is missing, or a person must judge",
-    "3   a design, book or values file was not read, or no rule is in force",
-    "4   something is wrong in a rule file",
-    "64  the command line is wrong",
-    "70  no memory",
-    "74  output was not written",
-};
+const struct ending *ending_at(size_t at)
+{
+    static const struct ending endings[] = {
+        {PLUMBRULE_STANDS, "nothing that must hold fails, nothing is open"},
+        {PLUMBRULE_FAILS, "something that must hold fails"},
+        {PLUMBRULE_OPEN, "a fact is missing, or a person must judge"},
+        {PLUMBRULE_UNREAD, "a design, book or values file was not read, or no rule is in force"},
+        {PLUMBRULE_RULE_BROKEN, "something is wrong in a rule file"},
+        {PLUMBRULE_COMMAND, "the command line is wrong"},
+        {PLUMBRULE_NO_MEMORY, "no memory, or the check of a design was cut off"},
+        {PLUMBRULE_NOT_WRITTEN, "output was not written"},
+    };
+    return at < sizeof endings / sizeof endings[0] ? &endings[at] : NULL;
+}
 
 void help_write(struct text *out)
 {
@@ -58,8 +62,9 @@ void help_write(struct text *out)
     text_add_word(out,
                   "\nHow it ends (over several designs, the first that happened of 64, 74, 70, "
                   "3, 4, 1,\n2, 0)\n");
-    for (size_t i = 0; i < sizeof endings / sizeof endings[0]; i++)
-        text_add_format(out, "  %s\n", endings[i]);
+    const struct ending *ending;
+    for (size_t i = 0; (ending = ending_at(i)) != NULL; i++)
+        text_add_format(out, "  %-3d %s\n", ending->code, ending->says);
     text_add_word(out, "\nFirst steps\n"
                        "  plumbrule books\n"
                        "  plumbrule check house.yaml --book marrow-bay --on 2026-05-04\n");

@@ -104,6 +104,8 @@ static enum plumbrule_end run(struct desk *desk, int argc, char **argv)
         help_write(&desk->out);
     else if (is_word(argv[1], "--version", "-V"))
         text_add_format(&desk->out, "plumbrule %s\n", plumbrule_version());
+    else if (is_word(argv[1], "--manual", "--manual"))
+        manual_write(&desk->out);
     else
         return run_command(desk, argc - 1, argv + 1);
     return PLUMBRULE_STANDS;
