@@ -90,6 +90,16 @@ static bool read_all(int file, size_t expected, size_t limit, char **out, size_t
     return bytes != NULL;
 }
 
+/* Is it still what it was before it was read? */
+static bool is_unchanged(int file, const struct stat *before, size_t length)
+{
+    struct stat after;
+
+    return (uintmax_t)before->st_size == length && fstat(file, &after) == 0 &&
+           after.st_size == before->st_size && after.st_mtim.tv_sec == before->st_mtim.tv_sec &&
+           after.st_mtim.tv_nsec == before->st_mtim.tv_nsec;
+}
+
 bool file_read(char **out, size_t *length, const char *path, size_t limit, struct arena *arena,
                enum problem_weight weight, struct problems *problems)
 {
@@ -103,6 +113,7 @@ bool file_read(char **out, size_t *length, const char *path, size_t limit, struc
         return refuse_open(errno, path, weight, problems);
     bool fits = accept_kind(file, path, limit, &about, weight, problems);
     bool read_it = fits && read_all(file, (size_t)about.st_size, limit, out, length, arena, &error);
+    bool is_whole = read_it && (*length > limit || is_unchanged(file, &about, *length));
     close(file);
     if (!fits)
         return false;
@@ -112,7 +123,10 @@ bool file_read(char **out, size_t *length, const char *path, size_t limit, struc
         return refuse_open(error, path, weight, problems);
     else if (*length > limit)
         return refuse_large(path, limit, weight, problems);
-    return read_it;
+    else if (!is_whole)
+        problems_add(problems, weight, "file-changed", place,
+                     "the file was changed while it was read; check it again");
+    return is_whole;
 }
 
 bool file_is_there(const char *path)
@@ -156,6 +170,8 @@ bool file_list(char ***out, size_t *count, const char *directory, const char *en
     size_t capacity = 0;
     bool is_whole = open_directory != NULL;
 
+    if (!is_whole && errno == ENOMEM)
+        arena_take(arena, SIZE_MAX); /* marks it as short: what is not listed may be there */
     *out = NULL;
     *count = 0;
     while (is_whole) {

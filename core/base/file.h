@@ -5,7 +5,8 @@
 
 /* Reads a regular file of at most `limit` bytes into the arena, with a NUL behind it. False: a
  * problem of weight `weight` says why: "file-missing", "file-directory", "file-special" (a pipe, a
- * device), "file-large", "file-unreadable"; no memory is "memory", PROBLEM_MEMORY. */
+ * device), "file-large", "file-unreadable", "file-changed" (while it was read); no memory is
+ * "memory", PROBLEM_MEMORY. */
 bool file_read(char **out, size_t *length, const char *path, size_t limit, struct arena *arena,
                enum problem_weight weight, struct problems *problems);
 /* Is there a regular file or directory? */

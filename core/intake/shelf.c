@@ -199,5 +199,7 @@ const struct book *shelf_find(void *context, const char *name, struct place aske
     const char *directory = is_plain_name(name) ? find_folder(shelf, name) : NULL;
     if (directory)
         return open_folder(shelf, directory, asked_at, problems);
+    if (arena_is_short(shelf->arena)) /* what was not looked through may have it */
+        return tell_memory(problems, asked_at);
     return tell_unknown(shelf, name, asked_at, problems);
 }
