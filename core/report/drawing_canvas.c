@@ -21,10 +21,8 @@ bool canvas_open(struct canvas *canvas, const char *prefix, double width,
     canvas->buffer = xmlBufferCreate();
     if (canvas->buffer != NULL)
         canvas->pen = xmlNewTextWriterMemory(canvas->buffer, 0);
-    if (canvas->pen != NULL && canvas->arena != NULL) {
-        canvas_patterns(canvas);
+    if (canvas->pen != NULL && canvas->arena != NULL)
         return true;
-    }
     canvas_drop(canvas);
     return false;
 }
@@ -63,6 +61,7 @@ static bool begin_root(struct canvas *root, const struct canvas *body, bool is_t
     canvas_attribute(root, "viewBox", arena_format(root->arena, "0 0 %g %g", body->width, height));
     canvas_attribute(root, "font-family", "Arial, Helvetica, 'Liberation Sans', sans-serif");
     canvas_attribute(root, "font-size", "12");
+    canvas_attribute(root, "fill", INK);
     canvas_attribute(root, "text-rendering", "geometricPrecision"); /* small is as wide as large */
     return true;
 }
@@ -79,6 +78,7 @@ bool canvas_close(struct canvas *canvas, struct text *out, const char *title,
                   const char *description, bool is_true_size)
 {
     struct canvas root = {0};
+    canvas_patterns(canvas);
     bool is_begun = !canvas->is_short && !arena_is_short(canvas->arena) &&
                     xmlTextWriterFlush(canvas->pen) >= 0 && begin_root(&root, canvas, is_true_size);
     if (is_begun) {
@@ -170,6 +170,11 @@ void canvas_title(struct canvas *canvas, const char *title)
 void canvas_stroke(struct canvas *canvas, struct stroke stroke)
 {
     canvas_attribute(canvas, "fill", stroke.fill != NULL ? stroke.fill : "none");
+    canvas_pen(canvas, stroke);
+}
+
+void canvas_pen(struct canvas *canvas, struct stroke stroke)
+{
     if (stroke.color == NULL)
         return;
     canvas_attribute(canvas, "stroke", stroke.color);

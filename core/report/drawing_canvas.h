@@ -23,6 +23,7 @@ struct canvas {
     const char *prefix;         /* before every id */
     struct _xmlTextWriter *pen; /* libxml2's */
     struct _xmlBuffer *buffer;
+    unsigned used_patterns;
     double bottom; /* the lowest y so far */
     double width;  /* of the sheet */
     bool is_short;
@@ -51,7 +52,7 @@ struct stroke {
     const char *fill;   /* NULL: none */
 };
 
-/* Opens a sheet with its patterns; false: no memory. */
+/* Opens a sheet; false: no memory. */
 bool canvas_open(struct canvas *canvas, const char *prefix, double width,
                  const struct report *report);
 /* Frees a sheet without writing it. */
@@ -71,6 +72,8 @@ void canvas_reference(struct canvas *canvas, const char *attribute, const char *
 /* <title> of the element that is open. */
 void canvas_title(struct canvas *canvas, const char *title);
 void canvas_stroke(struct canvas *canvas, struct stroke stroke);
+/* The same without the fill, for what has no inside. */
+void canvas_pen(struct canvas *canvas, struct stroke stroke);
 
 void canvas_line(struct canvas *canvas, double x1, double y1, double x2, double y2,
                  struct stroke stroke);
@@ -111,7 +114,8 @@ void canvas_keep(struct canvas *canvas, struct box box);
 /* How wide a text will be at most, by the widths of common sans-serif letters. */
 double lettering_width(const char *text, size_t length, double size, bool is_bold);
 
-/* Patterns of the drawing, said once at its head: "setback", "pathway", "existing", "zone-1" … */
+/* Patterns of the drawing, said once, those that were used: "setback", "pathway", "existing",
+ * "zone-1" … */
 void canvas_patterns(struct canvas *canvas);
 /* One of them as a fill. */
 const char *canvas_pattern(struct canvas *canvas, const char *name);

@@ -1,9 +1,9 @@
 /* The roof in plan: what lies on it, what must be kept clear, and what does not stand. */
-#include "drawing.h"
+#include "drawing_roof.h"
 
 #include <string.h>
 
-#include "drawing_roof.h"
+#include "drawing.h"
 
 static const struct stroke alarm_line = {ALARM, 2.6, "6 2", NULL};
 static const kind_set roof_kinds = KINDS(building) | KINDS(escape_opening) | KINDS(roof) |

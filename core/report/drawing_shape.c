@@ -1,6 +1,8 @@
 /* Lines, rectangles, polygons and patterns. */
 #include "drawing_canvas.h"
 
+#include <string.h>
+
 void canvas_line(struct canvas *canvas, double x1, double y1, double x2, double y2,
                  struct stroke stroke)
 {
@@ -9,7 +11,7 @@ void canvas_line(struct canvas *canvas, double x1, double y1, double x2, double 
     canvas_number(canvas, "y1", y1);
     canvas_number(canvas, "x2", x2);
     canvas_number(canvas, "y2", y2);
-    canvas_stroke(canvas, stroke);
+    canvas_pen(canvas, stroke);
     canvas_end(canvas);
     canvas_reach(canvas, y1 > y2 ? y1 : y2);
 }
@@ -97,9 +99,14 @@ static const struct pattern patterns[] = {
 
 void canvas_patterns(struct canvas *canvas)
 {
+    const double bottom = canvas->bottom; /* patterns are no part of the sheet's length */
+    if (canvas->used_patterns == 0)
+        return;
     canvas_begin(canvas, "defs");
     for (size_t i = 0; i < sizeof patterns / sizeof patterns[0]; i++) {
         const struct pattern *one = &patterns[i];
+        if ((canvas->used_patterns & 1U << i) == 0)
+            continue;
         canvas_begin(canvas, "pattern");
         canvas_id(canvas, one->name);
         canvas_attribute(canvas, "patternUnits", "userSpaceOnUse");
@@ -116,11 +123,14 @@ void canvas_patterns(struct canvas *canvas)
         canvas_end(canvas);
     }
     canvas_end(canvas);
-    canvas->bottom = 0; /* patterns are no part of the sheet's length */
+    canvas->bottom = bottom;
 }
 
 const char *canvas_pattern(struct canvas *canvas, const char *name)
 {
+    for (size_t i = 0; i < sizeof patterns / sizeof patterns[0]; i++)
+        if (strcmp(patterns[i].name, name) == 0)
+            canvas->used_patterns |= 1U << i;
     const char *reference = arena_format(canvas->arena, "url(#%s-%s)", canvas->prefix, name);
     if (reference == NULL)
         canvas->is_short = true;

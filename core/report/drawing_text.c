@@ -113,7 +113,8 @@ void canvas_text(struct canvas *canvas, double x, double y, struct lettering let
         canvas_attribute(canvas, "text-anchor", anchors[lettering.anchor]);
     if (lettering.is_bold)
         canvas_attribute(canvas, "font-weight", "bold");
-    canvas_attribute(canvas, "fill", lettering.fill != NULL ? lettering.fill : INK);
+    if (lettering.fill != NULL && strcmp(lettering.fill, INK) != 0)
+        canvas_attribute(canvas, "fill", lettering.fill);
     if (lettering.has_halo) {
         canvas_attribute(canvas, "stroke", PAPER);
         canvas_attribute(canvas, "stroke-width", "3");
