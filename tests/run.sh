@@ -10,7 +10,7 @@ jobs=$(nproc)
 cmake -S "$top" -B "$top/build" -DPLUMBRULE_TESTS=ON
 cmake --build "$top/build" -j "$jobs"
 cmake -S "$top" -B "$top/build/sanitized" -DPLUMBRULE_TESTS=ON -DCMAKE_BUILD_TYPE=Debug \
-    -DCMAKE_C_COMPILER=clang -DPLUMBRULE_SANITIZE=address,undefined
+    -DCMAKE_C_COMPILER=clang -DPLUMBRULE_SANITIZE=fuzzer-no-link,address,undefined
 cmake --build "$top/build/sanitized" -j "$jobs"
 ASAN_OPTIONS=detect_leaks=1 ctest --test-dir "$top/build/sanitized" --output-on-failure -j "$jobs" -LE slow
 ctest --test-dir "$top/build" --output-on-failure -j "$jobs"
