@@ -250,11 +250,11 @@ static double write_bar(struct canvas *canvas, const struct bar *bar, double mos
     char is[128], at_most[128];
     const struct lettering plain = {11, ANCHOR_START, false, false, NULL, width};
     test_write_amounts(is, at_most, sizeof is, bar->test);
-    canvas_text_format(canvas, MARGIN, y, plain, "%s%s%s: %s against a limit of %s; %s%s",
+    canvas_text_format(canvas, MARGIN, y, plain, "%s against a limit of %s; %s%s: %s%s%s", is,
+                       at_most, bar->name != NULL ? "this way " : "", bar_word(bar->outcome),
                        bar->name != NULL ? bar->name : "", bar->name != NULL ? ", " : "",
-                       bar->test->what, is, at_most, bar->name != NULL ? "this way " : "",
-                       bar_word(bar->outcome));
-    y += 6;
+                       bar->test->what);
+    y += 10;
     canvas_rect(canvas, MARGIN, y, fmin(actual, limit) * scale, 14,
                 (struct stroke){INK, 1, NULL, GLASS});
     if (actual > limit)
@@ -262,7 +262,7 @@ static double write_bar(struct canvas *canvas, const struct bar *bar, double mos
                     (struct stroke){ALARM, 1.4, NULL, canvas_pattern(canvas, "zone-3")});
     canvas_line(canvas, MARGIN + limit * scale, y - 4, MARGIN + limit * scale, y + 18,
                 (struct stroke){INK, 3, NULL, NULL});
-    return y + 36;
+    return y + 38;
 }
 
 static double write_bars(struct panel_sheet *sheet, const struct object *bus, double y)
