@@ -68,8 +68,9 @@ void fault_write_text(char *buffer, size_t size, const char *text, size_t length
     size_t at = 0;
     size_t kept = text_cut(text, length, length < size ? length : size - sizeof cut_mark);
 
+    /* Nothing that is not text gets into a message; the mark then needs its room. */
     if (!text_is_utf8(text, kept, &at))
-        kept = at; /* nothing that is not text gets into a message */
+        kept = text_cut(text, at, size - sizeof cut_mark);
     memcpy(buffer, text, kept);
     for (size_t i = 0; i < kept; i++)
         if ((unsigned char)buffer[i] < 0x20 || buffer[i] == 0x7F)
