@@ -124,9 +124,6 @@ void html_table(struct html *html, const char *class_name, const char *caption,
 {
     html_raw(html, "\n");
     html_open(html, "div", "wide");
-    html_set(html, "role", "region");
-    html_set(html, "aria-label", caption);
-    html_set(html, "tabindex", "0");
     html_open(html, "table", class_name);
     html_put(html, "caption", NULL, caption);
     html_open(html, "thead", NULL);

@@ -1,13 +1,8 @@
 /* The drawings stand inside the report as they would as files. */
-#include "html.h"
+#include <string.h>
 
-#if 1 /* until the drawings' room is whole */
-void html_drawings(struct html *html)
-{
-    (void)html;
-}
-#else
 #include "drawing.h"
+#include "html.h"
 
 static void write_drawing(struct html *html, const struct drawing *drawing)
 {
@@ -19,6 +14,11 @@ static void write_drawing(struct html *html, const struct drawing *drawing)
         html_set(html, "id",
                  html_text(html, arena_format(html->arena, "figure-%s", drawing->name)));
         html_put(html, "h3", NULL, drawing->title);
+        if (strcmp(drawing->name, "labels") == 0)
+            html_put_format(html, "p", "paper-only",
+                            "For labels at their true size print what plumbrule draw %s --what "
+                            "labels writes.",
+                            html->report->design_path);
         html_raw(html, svg.bytes);
         html_close(html);
     }
@@ -35,4 +35,3 @@ void html_drawings(struct html *html)
         write_drawing(html, drawing);
     html_close(html);
 }
-#endif

@@ -59,6 +59,52 @@ static void write_apart(struct html *html, const struct findings *findings)
     html_close(html);
 }
 
+static void write_standing_head(struct html *html, const struct finding *finding, size_t count,
+                                bool has_margin, double least)
+{
+    html_raw(html, "\n");
+    html_open(html, "details", "stands");
+    html_open(html, "summary", NULL);
+    html_put(html, "span", "badge stands", html_group_word(GROUP_STANDS));
+    html_say(html, " ");
+    html_put(html, "strong", NULL, finding->title != NULL ? finding->title : finding->rule->id);
+    html_put_format(html, "span", "about", " %zu of kind %s", count, finding->about_kind);
+    html_say(html, " ");
+    html_put(html, "span", "cite", finding->cite != NULL ? finding->cite : "");
+    if (has_margin)
+        html_put_format(html, "span", "margin", ", least %s", html_margin(html, true, least));
+    html_close(html);
+}
+
+/* Things that one rule says stand, under one line with the least margin. */
+static void write_standing(struct html *html, size_t at)
+{
+    const struct findings *findings = html->report->findings;
+    const struct rule *rule = findings->items[at]->rule;
+    size_t count = 0;
+    double least = 0, margin;
+    bool has_margin = false;
+    for (size_t i = 0; i < findings->count; i++) {
+        const struct finding *one = findings->items[i];
+        if (one->rule != rule || html_group_of(one) != GROUP_STANDS)
+            continue;
+        if (i < at)
+            return; /* told with the first */
+        count++;
+        if (tests_margin(&margin, one->tests, one->test_count) && (!has_margin || margin < least)) {
+            least = margin;
+            has_margin = true;
+        }
+    }
+    if (count > 1)
+        write_standing_head(html, findings->items[at], count, has_margin, least);
+    for (size_t i = at; i < findings->count; i++)
+        if (findings->items[i]->rule == rule && html_group_of(findings->items[i]) == GROUP_STANDS)
+            html_finding(html, i, 0);
+    if (count > 1)
+        html_close(html);
+}
+
 static void write_group(struct html *html, enum html_group group, size_t *number)
 {
     const struct findings *findings = html->report->findings;
@@ -74,7 +120,11 @@ static void write_group(struct html *html, enum html_group group, size_t *number
         write_apart(html, findings);
     else
         for (size_t i = 0; i < findings->count; i++)
-            if (html_group_of(findings->items[i]) == group)
+            if (html_group_of(findings->items[i]) != group)
+                continue;
+            else if (group == GROUP_STANDS)
+                write_standing(html, i);
+            else
                 html_finding(html, i, group < GROUP_STANDS ? ++*number : 0);
     html_close(html);
 }

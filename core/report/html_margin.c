@@ -7,6 +7,7 @@
 struct row {
     size_t at; /* of the finding */
     double margin;
+    size_t others; /* findings of the same rule that stand with no less */
 };
 
 static int compare_rows(const void *a, const void *b)
@@ -19,6 +20,24 @@ static int compare_rows(const void *a, const void *b)
     return one->at < other->at ? -1 : one->at > other->at;
 }
 
+/* What stands shares the tightest row of its rule. */
+static size_t share_rows(struct row *rows, size_t count, const struct findings *findings)
+{
+    size_t kept = 0;
+    for (size_t i = 0; i < count; i++) {
+        const struct finding *finding = findings->items[rows[i].at];
+        size_t k = 0;
+        while (k < kept && (findings->items[rows[k].at]->rule != finding->rule ||
+                            findings->items[rows[k].at]->outcome != OUTCOME_PASS))
+            k++;
+        if (finding->outcome == OUTCOME_PASS && k < kept)
+            rows[k].others++;
+        else
+            rows[kept++] = rows[i];
+    }
+    return kept;
+}
+
 static size_t collect(struct row *rows, const struct findings *findings)
 {
     size_t count = 0;
@@ -27,10 +46,10 @@ static size_t collect(struct row *rows, const struct findings *findings)
         double margin;
         if ((finding->outcome == OUTCOME_PASS || finding->outcome == OUTCOME_FAIL) &&
             tests_margin(&margin, finding->tests, finding->test_count))
-            rows[count++] = (struct row){i, margin};
+            rows[count++] = (struct row){i, margin, 0};
     }
     qsort(rows, count, sizeof *rows, compare_rows);
-    return count;
+    return share_rows(rows, count, findings);
 }
 
 static void write_row(struct html *html, const struct row *row)
@@ -43,7 +62,11 @@ static void write_row(struct html *html, const struct row *row)
     html_set(html, "scope", "row");
     html_link(html, html_finding_id(html, row->at), finding->title != NULL ? finding->title : "");
     html_close(html);
-    html_put(html, "td", NULL, html_text(html, about_text(finding, html->arena)));
+    const char *about = html_text(html, about_text(finding, html->arena));
+    if (row->others > 0)
+        html_put_format(html, "td", NULL, "%s, and %zu more", about, row->others);
+    else
+        html_put(html, "td", NULL, about);
     html_open(html, "td", "margin");
     html_say(html, html_margin(html, true, row->margin));
     html_margin_bar(html, true, row->margin);
@@ -69,7 +92,8 @@ void html_margins(struct html *html)
     html_section(html, "margins", "Margins");
     html_put(html, "p", NULL,
              "How far each stands inside or outside its limit, as a share of the limit, the "
-             "tightest first. The tick in the middle of a bar is the limit. What is answered with "
+             "tightest first. Of what stands, the tightest of each rule. The tick in the middle of "
+             "a bar is the limit. What is answered with "
              "yes or no has no margin and is not in this list.");
     html_table(html, "margins", "Margins, tightest first", heads);
     for (size_t i = 0; i < count; i++)

@@ -2,11 +2,14 @@
 #include "block.h"
 #include "html.h"
 
+/* Longer sheets are put on paper only where the reader has opened them. */
+enum { STEPS_ON_PAPER = 120 };
+
 static void write_sheet(struct html *html, size_t at, size_t number)
 {
     const struct finding *finding = html->report->findings->items[at];
     html_raw(html, "\n");
-    html_open(html, "details", "sheet");
+    html_open(html, "details", finding->line_count > STEPS_ON_PAPER ? "sheet long" : "sheet");
     html_open(html, "summary", NULL);
     html_put_format(html, "strong", NULL, "Sheet %zu: %s", number,
                     finding->title != NULL ? finding->title : finding->rule->id);
@@ -38,6 +41,9 @@ void html_sheets(struct html *html)
             html_put(html, "p", NULL,
                      "One sheet for each finding that was calculated: every step with its source, "
                      "then what was compared. What a figure was read from stands at the finding.");
+            html_put(html, "p", "paper-only",
+                     "Sheets of very many steps stand here by their title; those that are opened "
+                     "before printing are printed whole.");
         }
         write_sheet(html, i, ++number);
     }

@@ -28,6 +28,8 @@ done
 echo "\$ plumbrule check $design --book marrow-bay   (in samples/, Release, $(uname -m), $(nproc) processors)"
 echo "Whole runs, process start to exit, medians of interleaved rounds:"
 "$build/bench_whole" "$build/bench_empty" "$lua" "$build/plumbrule" check $design --book marrow-bay
+echo "With the HTML report and all drawings (aim: at most 50 ms for the whole run):"
+"$build/bench_whole" "$build/bench_empty" "$lua" "$build/plumbrule" check $design --book marrow-bay --format html
 echo "In one warm process, medians of interleaved rounds:"
 # shellcheck disable=SC2086
 "$build/bench_review" $design marrow-bay catalogue $catalogues

@@ -1,0 +1,81 @@
+/* What a finding read of the design: equal facts of equal things share a row. */
+#include <string.h>
+
+#include "html.h"
+
+static const char *fact_part(const char *fact)
+{
+    const char *part = fact, *next;
+    while ((next = strstr(part + 1, ": ")) != NULL)
+        part = next;
+    return part;
+}
+
+struct shared {
+    const struct input *first;
+    size_t count;
+};
+
+/* What makes two inputs one row: kind of thing, fact, text and where it comes from. */
+static const char *key_of(struct html *html, const struct input *input)
+{
+    const char *fact = html_text(html, input->fact);
+    return html_text(html,
+                     arena_format(html->arena, "%.*s\n%s\n%s\n%s", (int)strcspn(fact, " :"), fact,
+                                  fact_part(fact), input->text != NULL ? input->text : "",
+                                  input->source != NULL ? input->source : ""));
+}
+
+static size_t collect(struct shared *shared, struct html *html, const struct finding *finding)
+{
+    struct index seen = {.arena = html->arena};
+    size_t count = 0;
+    for (size_t i = 0; i < finding->input_count; i++) {
+        const char *key = key_of(html, &finding->inputs[i]);
+        struct shared *one = index_find(&seen, key);
+        if (one == NULL) {
+            one = &shared[count++];
+            one->first = &finding->inputs[i];
+            if (!index_add(&seen, key, one))
+                html->is_short = true;
+        }
+        one->count++;
+    }
+    return count;
+}
+
+static void write_input(struct html *html, const struct shared *one)
+{
+    const struct input *input = one->first;
+    const char *fact = html_text(html, input->fact), *part = fact_part(fact);
+    const char *how = input->is_assumed
+                          ? (input->assumed_why != NULL
+                                 ? arena_format(html->arena, "assumed: %s", input->assumed_why)
+                                 : "assumed")
+                          : input->source;
+    const char *what = one->count == 1 || part == fact
+                           ? fact
+                           : arena_format(html->arena, "%.*s and %zu more%s", (int)(part - fact),
+                                          fact, one->count - 1, part);
+    const char *const cells[] = {html_text(html, what),
+                                 input->text != NULL ? input->text : "not told", how,
+                                 html_place(html, input->place)};
+    html_row(html, cells, sizeof cells / sizeof cells[0]);
+}
+
+void html_inputs(struct html *html, const struct finding *finding)
+{
+    static const char *const heads[] = {"Fact", "Is", "From", "Place", NULL};
+    if (finding->input_count == 0)
+        return;
+    struct shared *shared = arena_take(html->arena, finding->input_count * sizeof *shared);
+    if (shared == NULL) {
+        html->is_short = true;
+        return;
+    }
+    size_t count = collect(shared, html, finding);
+    html_table(html, NULL, "Read from the design", heads);
+    for (size_t i = 0; i < count; i++)
+        write_input(html, &shared[i]);
+    html_table_end(html);
+}

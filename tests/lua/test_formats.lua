@@ -1,0 +1,124 @@
+-- The formats for pipelines, as their readers meet them: lines of JSON, SARIF, JUnit, and the HTML report's
+-- promise that it can be made again.
+local cjson = require("cjson")
+local lu = require("luaunit")
+local plumb = require("plumb")
+
+TestFormats = {}
+
+local function sample(name) return plumb.top .. "/samples/quill-hollow/" .. name .. ".yaml" end
+
+local function report(format, names, ...)
+  local arguments = { "check", "--book", "marrow-bay", "--format", format, ... }
+  for _, name in ipairs(names) do arguments[#arguments + 1] = sample(name) end
+  return plumb.run(arguments)
+end
+
+local function count(text, part)
+  local _, times = text:gsub(part, "")
+  return times
+end
+
+function TestFormats:test_a_line_per_design_says_what_json_says()
+  local lines = {}
+  for line in report("ndjson", { "failing", "standing" }):gmatch("[^\n]+") do lines[#lines + 1] = line end
+  lu.assertEquals(#lines, 2)
+  lu.assertEquals(cjson.decode(lines[1]), cjson.decode((report("json", { "failing" }))))
+  lu.assertStrContains(cjson.decode(lines[2]).design, "standing.yaml")
+end
+
+function TestFormats:test_sarif_counts_kinds_as_json_does()
+  local output, code = report("sarif", { "failing" })
+  local run = cjson.decode(output).runs[1]
+  local counts = cjson.decode((report("json", { "failing" }))).counts
+  local kinds = {}
+  for _, result in ipairs(run.results) do kinds[result.kind] = (kinds[result.kind] or 0) + 1 end
+  lu.assertEquals(code, 1)
+  for _, kind in ipairs { "fail", "open", "review", "pass", "informational", "notApplicable" } do
+    lu.assertEquals(kinds[kind] or 0, counts[kind], kind)
+  end
+  lu.assertEquals(run.invocations[1].exitCode, 1)
+end
+
+function TestFormats:test_sarif_is_one_log_of_several_runs()
+  local log = cjson.decode((report("sarif", { "failing", "unfinished", "standing" })))
+  lu.assertEquals(#log.runs, 3)
+  lu.assertEquals(log.version, "2.1.0")
+end
+
+function TestFormats:test_failures_only_tells_what_it_leaves_out()
+  local run = cjson.decode((report("sarif", { "unfinished" }, "--failures-only"))).runs[1]
+  lu.assertEquals(#run.results, 0)
+  local told = run.invocations[1].toolExecutionNotifications
+  lu.assertEquals(told[#told].level, "warning")
+  lu.assertStrMatches(told[#told].message.text, "Only what fails.*[1-9]%d* findings are open.*")
+  local _, code, errors = report("junit", { "standing" }, "--failures-only")
+  lu.assertEquals(code, 64)
+  lu.assertStrContains(errors, "--format sarif")
+end
+
+function TestFormats:test_a_waived_fail_is_suppressed_and_skipped()
+  local books = plumb.folder() .. "/books"
+  os.execute("mkdir -p '" .. books .. "/towns' && cp -r '" .. plumb.top .. "/rules/towns/marrow-bay' '" .. books .. "/towns/'")
+  local path = books .. "/towns/marrow-bay/book.yaml"
+  local book = plumb.read(path) .. "\nwaivers:\n  - {rule: irc/ridge-clearance, about: \"roof_plane:south\", reason: seen on site, "
+    .. "granted_by: Chief Official, permit: B-2026-0412, from: 2026-01-01, until: 2027-01-01}\n"
+  plumb.write(path, book)
+  local run = cjson.decode((report("sarif", { "failing" }, "--books", books))).runs[1]
+  local found = 0
+  for _, result in ipairs(run.results) do
+    if result.ruleId == "irc/ridge-clearance" and result.kind == "fail" then
+      found = found + 1
+      lu.assertEquals(result.suppressions[1].justification, "seen on site")
+      lu.assertEquals(result.suppressions[1].kind, "external")
+    elseif result.kind == "fail" then
+      lu.assertEquals(result.suppressions, {})
+    end
+  end
+  lu.assertEquals(found, 1)
+  local junit = report("junit", { "failing" }, "--books", books)
+  local before = report("junit", { "failing" })
+  lu.assertEquals(count(junit, "<failure "), count(before, "<failure ") - 1)
+  lu.assertEquals(count(junit, "<skipped "), count(before, "<skipped ") + 1)
+end
+
+function TestFormats:test_junit_counts_what_it_holds()
+  for _, name in ipairs { "failing", "unfinished", "standing" } do
+    local xml = report("junit", { name })
+    for tag, attribute in pairs { testcase = "tests", failure = "failures", error = "errors", skipped = "skipped" } do
+      lu.assertEquals(tonumber(xml:match(attribute .. '="(%d+)"')), count(xml, "<" .. tag .. "[ >]"), name .. " " .. tag)
+    end
+  end
+  lu.assertTrue(count((report("junit", { "unfinished" })), "<error ") > 0) -- unknown is no pass
+end
+
+function TestFormats:test_html_is_one_file_per_design()
+  local _, code, errors = report("html", { "failing", "standing" })
+  lu.assertEquals(code, 64)
+  lu.assertStrContains(errors, "one file per design")
+end
+
+function TestFormats:test_the_same_input_gives_the_same_bytes()
+  for _, format in ipairs { "html", "sarif", "junit", "ndjson" } do
+    lu.assertEquals((report(format, { "failing" })), (report(format, { "failing" })), format)
+  end
+end
+
+-- Each digest in the report is what the system's own tool says of the file.
+function TestFormats:test_digests_are_those_of_the_files()
+  local run = cjson.decode((report("sarif", { "standing" }))).runs[1]
+  local html = report("html", { "standing" })
+  lu.assertTrue(#run.artifacts > 20)
+  for _, artifact in ipairs(run.artifacts) do
+    local path = artifact.location.uri:gsub("^file://", ""):gsub("%%(%x%x)", function(hex) return string.char(tonumber(hex, 16)) end)
+    local pipe = assert(io.popen("sha256sum '" .. path .. "'"))
+    local digest = pipe:read("l"):match("^%x+")
+    pipe:close()
+    lu.assertEquals(artifact.hashes["sha-256"], digest, path)
+    lu.assertStrContains(html, digest)
+  end
+end
+
+local result = lu.LuaUnit.run()
+plumb.clean()
+os.exit(result)
