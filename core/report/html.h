@@ -98,6 +98,9 @@ size_t html_sheet_number(const struct html *html, size_t at);
 void html_steps_or_sheet(struct html *html, size_t at, bool in_place);
 /* What needs action, each with its number and what it says, linked. */
 void html_actions(struct html *html);
+/* Every fact that is missing and not yet told, those inside the ways of a group too. The first one
+ * begins a list, which the caller ends with html_close where `told` has any. */
+void html_missing(struct html *html, const struct test *tests, size_t count, struct index *told);
 /* One finding that opens to its whole working; `number` is what drawings key it by, 0: none. */
 void html_finding(struct html *html, size_t at, size_t number);
 

@@ -32,7 +32,7 @@ static void write_summary(struct html *html, const struct finding *finding, size
     html_close(html);
 }
 
-static void write_missing_one(struct html *html, const struct missing *missing)
+static void html_missing_one(struct html *html, const struct missing *missing)
 {
     html_raw(html, "\n");
     html_open(html, "li", NULL);
@@ -49,9 +49,7 @@ static void write_missing_one(struct html *html, const struct missing *missing)
     html_close(html);
 }
 
-/* Every missing fact once, those inside the ways of a group too. */
-static void write_missing(struct html *html, const struct test *tests, size_t count,
-                          struct index *told)
+void html_missing(struct html *html, const struct test *tests, size_t count, struct index *told)
 {
     for (size_t i = 0; i < count; i++) {
         const struct test *test = &tests[i];
@@ -63,10 +61,10 @@ static void write_missing(struct html *html, const struct test *tests, size_t co
             }
             if (!index_add(told, fact, told))
                 html->is_short = true;
-            write_missing_one(html, &test->missing);
+            html_missing_one(html, &test->missing);
         }
         for (size_t k = 0; k < test->option_count; k++)
-            write_missing(html, test->options[k].tests, test->options[k].test_count, told);
+            html_missing(html, test->options[k].tests, test->options[k].test_count, told);
     }
 }
 
@@ -137,7 +135,7 @@ void html_finding(struct html *html, size_t at, size_t number)
     if (place[0] != '\0')
         html_put_format(html, "p", "place", "%s, %s",
                         html_text(html, about_text(finding, html->arena)), place);
-    write_missing(html, finding->tests, finding->test_count, &told);
+    html_missing(html, finding->tests, finding->test_count, &told);
     if (told.count > 0)
         html_close(html);
     write_waiver(html, finding->waiver);

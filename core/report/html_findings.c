@@ -105,6 +105,18 @@ static void write_standing(struct html *html, size_t at)
         html_close(html);
 }
 
+/* The survey: each blank once, however many findings wait for it. */
+static void write_blanks(struct html *html)
+{
+    const struct findings *findings = html->report->findings;
+    struct index told = {.arena = html->arena};
+    for (size_t i = 0; i < findings->count; i++)
+        if (html_group_of(findings->items[i]) == GROUP_OPEN)
+            html_missing(html, findings->items[i]->tests, findings->items[i]->test_count, &told);
+    if (told.count > 0)
+        html_close(html);
+}
+
 static void write_group(struct html *html, enum html_group group, size_t *number)
 {
     const struct findings *findings = html->report->findings;
@@ -116,6 +128,8 @@ static void write_group(struct html *html, enum html_group group, size_t *number
               html_text(html, arena_format(html->arena, "group %s", html_group_class(group))));
     html_put_format(html, "h3", NULL, "%s (%zu)", groups[group].title, count);
     html_put(html, "p", NULL, groups[group].says);
+    if (group == GROUP_OPEN)
+        write_blanks(html);
     if (group == GROUP_NOT_APPLICABLE)
         write_apart(html, findings);
     else

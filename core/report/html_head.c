@@ -72,8 +72,8 @@ static void write_verdict(struct html *html, int code)
                         "%zu finding%s that must hold fail%s and must be put right first.", must,
                         must == 1 ? "" : "s", must == 1 ? "s" : "");
     if (counts.of[OUTCOME_OPEN] > 0)
-        html_put_format(html, "p", NULL, "%zu cannot be told, because facts are missing.",
-                        counts.of[OUTCOME_OPEN]);
+        html_put_format(html, "p", NULL, "%zu finding%s cannot be told, because facts are missing.",
+                        counts.of[OUTCOME_OPEN], counts.of[OUTCOME_OPEN] == 1 ? "" : "s");
     if (counts.of[OUTCOME_REVIEW] > 0)
         html_put_format(html, "p", NULL, "%zu must be judged by a person.",
                         counts.of[OUTCOME_REVIEW]);
