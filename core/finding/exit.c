@@ -19,10 +19,11 @@ int exit_code_first(int a, int b)
     return rank(a) <= rank(b) ? a : b;
 }
 
-/* A waiver lifts its rule for the thing as a whole. */
+/* A waiver lifts its rule for the thing as a whole; a sign-off hangs only on what waits for a
+ * person and for nothing else. */
 static int code_of_finding(const struct finding *finding)
 {
-    if (finding->waiver != NULL)
+    if (finding->waiver != NULL || finding->signoff != NULL)
         return 0;
     if (finding->outcome == OUTCOME_FAIL && finding->normative == SHALL)
         return 1;

@@ -34,10 +34,11 @@ const char *finding_fingerprint(const struct finding *finding, struct arena *are
 
 struct finding_counts findings_count(const struct findings *findings)
 {
-    struct finding_counts counts = {{0}, 0, 0};
+    struct finding_counts counts = {{0}, 0, 0, 0};
     for (size_t i = 0; i < findings->count; i++) {
         const struct finding *finding = findings->items[i];
         counts.of[finding->outcome]++;
+        counts.signed_off += finding->signoff != NULL;
         if (finding->outcome != OUTCOME_FAIL)
             continue;
         if (finding->waiver != NULL)

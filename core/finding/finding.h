@@ -78,6 +78,8 @@ struct line {
     const char *text, *source;
 };
 
+struct signoff; /* signoff.h of design */
+
 struct finding {
     const struct rule *rule;
     const char *title;
@@ -97,7 +99,8 @@ struct finding {
     size_t value_count, value_capacity;
     struct line *working;
     size_t line_count, line_capacity;
-    const struct waiver *waiver; /* lifts a failed shall; or NULL */
+    const struct waiver *waiver;   /* lifts a failed shall; or NULL */
+    const struct signoff *signoff; /* accepts what is for a person; or NULL */
     size_t order; /* rule's place in the rulebook, then thing's place: the order of findings */
 };
 
@@ -111,6 +114,7 @@ struct findings {
 struct finding_counts {
     size_t of[OUTCOME_COUNT];
     size_t failing_should, waived; /* among the fails; neither decides the exit code */
+    size_t signed_off;             /* among what is for a person; they do not decide it either */
 };
 
 const char *outcome_name(enum outcome outcome);    /* "pass", "notApplicable" … */

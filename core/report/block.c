@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "assumed.h"
+#include "signoff.h"
 
 const char *place_text(struct place place, struct arena *arena)
 {
@@ -28,7 +29,7 @@ bool block_tell(const struct block *block, const char *label, const char *text)
 
 static enum style style_of(const struct finding *finding)
 {
-    if (finding->waiver != NULL)
+    if (finding->waiver != NULL || finding->signoff != NULL)
         return STYLE_UNSURE;
     switch (finding->outcome) {
     case OUTCOME_FAIL:
@@ -53,7 +54,7 @@ static const char *word_of(const struct finding *finding)
     case OUTCOME_OPEN:
         return "Open:";
     case OUTCOME_REVIEW:
-        return "For a person:";
+        return finding->signoff != NULL ? "Signed:" : "For a person:";
     case OUTCOME_PASS:
         return "Stands:";
     case OUTCOME_INFORMATIONAL:
@@ -203,6 +204,23 @@ static bool tell_waiver(const struct block *block)
                      until, waiver->reason != NULL ? waiver->reason : "no reason given"));
 }
 
+static bool tell_signoff(const struct block *block)
+{
+    const struct signoff *signoff = block->finding->signoff;
+    char on[16], until[16] = "";
+    if (signoff == NULL)
+        return true;
+    date_write(on, sizeof on, signoff->on);
+    if (signoff->until.year != 0)
+        date_write(until, sizeof until, signoff->until);
+    const char *place = place_text(signoff->place, block->arena);
+    return place != NULL &&
+           block_tell(block, "signed",
+                      arena_format(block->arena, "accepted by %s, license %s, on %s%s%s: %s, %s",
+                                   signoff->by, signoff->license, on, until[0] ? ", until " : "",
+                                   until, signoff->why, place));
+}
+
 static bool tell_working(const struct block *block)
 {
     const struct finding *finding = block->finding;
@@ -250,7 +268,7 @@ bool block_write(struct page *page, struct finding *finding, size_t number,
     struct index told = {.arena = arena};
     if (!tell_missing(&block, finding->tests, finding->test_count, &told) ||
         !block_tell_rule(&block) || !block_tell_values(&block) || !tell_assumed(&block) ||
-        !tell_waiver(&block) || !tell_working(&block))
+        !tell_waiver(&block) || !tell_signoff(&block) || !tell_working(&block))
         return false;
     return finding->remedy == NULL || finding->outcome != OUTCOME_FAIL || !is_actionable(finding) ||
            block_tell(&block, "to do", finding->remedy);

@@ -10,14 +10,16 @@ static int group_of(const struct finding *finding)
 {
     if (finding->outcome == OUTCOME_FAIL)
         return finding->waiver != NULL ? 4 : finding->normative == SHALL ? 0 : 1;
-    return finding->outcome == OUTCOME_OPEN ? 2 : finding->outcome == OUTCOME_REVIEW ? 3 : 5;
+    if (finding->outcome == OUTCOME_REVIEW)
+        return finding->signoff != NULL ? 5 : 3;
+    return finding->outcome == OUTCOME_OPEN ? 2 : 6;
 }
 
 size_t drawing_key(const struct report *report, const struct finding *finding)
 {
     int group = group_of(finding);
     size_t number = 0;
-    if (group > 4 || report->findings == NULL)
+    if (group > 5 || report->findings == NULL)
         return 0;
     for (size_t i = 0; i < report->findings->count; i++) {
         const struct finding *other = report->findings->items[i];
@@ -48,7 +50,7 @@ void keys_collect(struct keys *out, struct canvas *canvas, kind_set kinds)
     out->items = arena_take(canvas->arena, findings->count * sizeof *out->items);
     canvas->is_short |= out->items == NULL;
     size_t number = 0;
-    for (int group = 0; group < 5 && out->items != NULL; group++)
+    for (int group = 0; group < 6 && out->items != NULL; group++)
         for (size_t i = 0; i < findings->count; i++) {
             const struct finding *finding = findings->items[i];
             if (group_of(finding) != group)
@@ -80,8 +82,8 @@ struct key *keys_find_finding(const struct keys *keys, const struct finding *fin
 
 const char *key_word(const struct finding *finding)
 {
-    static const char *const words[] = {"fails",      "fails (a should)", "open",
-                                        "for review", "fails, waived",    "stands"};
+    static const char *const words[] = {"fails",         "fails (a should)", "open",  "for review",
+                                        "fails, waived", "signed",           "stands"};
     return words[group_of(finding)];
 }
 
@@ -96,14 +98,14 @@ enum { MARK = 9, LIST_MOST = 14 };
 static void draw_mark(struct canvas *canvas, const struct key *key, double x, double y)
 {
     int group = group_of(key->finding);
-    const struct stroke line = {INK, 1.6, group == 4 ? "3 2" : NULL, PAPER};
+    const struct stroke line = {INK, 1.6, group == 4 || group == 5 ? "3 2" : NULL, PAPER};
     const struct point diamond[] = {
         {x, y - MARK - 3}, {x + MARK + 3, y}, {x, y + MARK + 3}, {x - MARK - 3, y}};
     if (group == 0)
         canvas_circle(canvas, x, y, MARK, (struct stroke){PAPER, 1, NULL, ALARM});
     else if (group == 2)
         canvas_rect(canvas, x - MARK, y - MARK, 2 * MARK, 2 * MARK, line);
-    else if (group == 3)
+    else if (group == 3 || group == 5)
         canvas_polygon(canvas, diamond, 4, line);
     else
         canvas_circle(canvas, x, y, MARK, line);

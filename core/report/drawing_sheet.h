@@ -25,7 +25,7 @@ struct key *keys_find_finding(const struct keys *keys, const struct finding *fin
 /* Draws the number at the first free one of some points (centres). The mark's shape tells the
  * outcome. False: there is no room. */
 bool key_mark(struct canvas *canvas, struct key *key, const struct point *points, size_t count);
-/* "fails", "fails (a should)", "open", "for review", "waived" */
+/* "fails", "fails (a should)", "open", "for review", "waived", "signed" */
 const char *key_word(const struct finding *finding);
 bool key_is_fail(const struct key *key); /* NULL: no */
 /* The list of keys with what each says, from y on. Returns where it ends. */

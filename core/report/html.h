@@ -58,6 +58,7 @@ enum html_group {
     GROUP_OPEN,
     GROUP_REVIEW,
     GROUP_WAIVED,
+    GROUP_SIGNED,
     GROUP_STANDS,
     GROUP_TO_KNOW,
     GROUP_NOT_APPLICABLE,

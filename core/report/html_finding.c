@@ -4,6 +4,7 @@
 #include "assumed.h"
 #include "block.h"
 #include "html.h"
+#include "signoff.h"
 
 static void write_summary(struct html *html, const struct finding *finding, size_t number)
 {
@@ -112,6 +113,19 @@ static void write_waiver(struct html *html, const struct waiver *waiver)
                     waiver->reason != NULL ? waiver->reason : "no reason given");
 }
 
+static void write_signoff(struct html *html, const struct signoff *signoff)
+{
+    char on[16], until[16] = "";
+    if (signoff == NULL)
+        return;
+    date_write(on, sizeof on, signoff->on);
+    if (signoff->until.year != 0)
+        date_write(until, sizeof until, signoff->until);
+    html_put(html, "p", "label", "Signed");
+    html_put_format(html, "p", NULL, "Accepted by %s, license %s, on %s%s%s: %s", signoff->by,
+                    signoff->license, on, until[0] ? ", until " : "", until, signoff->why);
+}
+
 static const char *message_of(struct html *html, const struct finding *finding)
 {
     return html_text(html, finding->message != NULL ? finding->message
@@ -139,6 +153,7 @@ void html_finding(struct html *html, size_t at, size_t number)
     if (told.count > 0)
         html_close(html);
     write_waiver(html, finding->waiver);
+    write_signoff(html, finding->signoff);
     html_tests(html, finding->tests, finding->test_count);
     html_open(html, "details", "working");
     html_put(html, "summary", NULL, "Whole working: values of the law, steps, facts, rule");

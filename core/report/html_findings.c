@@ -15,6 +15,8 @@ static const struct {
                       "No rule can settle these; a licensed or authorized person must."},
     [GROUP_WAIVED] = {"Fails, lifted by a waiver",
                       "They do not hold; the authority has lifted them for this design."},
+    [GROUP_SIGNED] = {"Signed by a person",
+                      "Handed to a person, who has judged this design as it is and accepted it."},
     [GROUP_STANDS] = {"Stands", "What was held against a rule and holds."},
     [GROUP_TO_KNOW] = {"To know", "Said for information; nothing was decided by it."},
     [GROUP_NOT_APPLICABLE] = {"Does not apply",

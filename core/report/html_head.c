@@ -39,6 +39,7 @@ static const char *counts_text(struct html *html, const struct finding_counts *c
                  {counts->of[OUTCOME_NOT_APPLICABLE], "do not apply"},
                  {counts->failing_should, "fall short of advice"},
                  {counts->waived, "lifted by a waiver"},
+                 {counts->signed_off, "signed by a person"},
                  {counts->of[OUTCOME_INFORMATIONAL], "to know"}};
     const char *text = "";
     for (size_t i = 0; i < sizeof parts / sizeof parts[0]; i++)
@@ -54,7 +55,7 @@ static const char *counts_text(struct html *html, const struct finding_counts *c
 static void write_verdict(struct html *html, int code)
 {
     const struct report *report = html->report;
-    struct finding_counts counts = {{0}, 0, 0};
+    struct finding_counts counts = {{0}, 0, 0, 0};
     if (report->findings != NULL)
         counts = findings_count(report->findings);
     size_t must = counts.of[OUTCOME_FAIL] - counts.failing_should - counts.waived;
@@ -74,9 +75,9 @@ static void write_verdict(struct html *html, int code)
     if (counts.of[OUTCOME_OPEN] > 0)
         html_put_format(html, "p", NULL, "%zu finding%s cannot be told, because facts are missing.",
                         counts.of[OUTCOME_OPEN], counts.of[OUTCOME_OPEN] == 1 ? "" : "s");
-    if (counts.of[OUTCOME_REVIEW] > 0)
+    if (counts.of[OUTCOME_REVIEW] > counts.signed_off)
         html_put_format(html, "p", NULL, "%zu must be judged by a person.",
-                        counts.of[OUTCOME_REVIEW]);
+                        counts.of[OUTCOME_REVIEW] - counts.signed_off);
     html_put(html, "p", "counts", counts_text(html, &counts));
     html_close(html);
     html_close(html);

@@ -16,7 +16,7 @@ enum html_group html_group_of(const struct finding *finding)
     case OUTCOME_OPEN:
         return GROUP_OPEN;
     case OUTCOME_REVIEW:
-        return GROUP_REVIEW;
+        return finding->signoff != NULL ? GROUP_SIGNED : GROUP_REVIEW;
     case OUTCOME_PASS:
         return GROUP_STANDS;
     case OUTCOME_INFORMATIONAL:
@@ -29,10 +29,15 @@ enum html_group html_group_of(const struct finding *finding)
 static const struct {
     const char *class_name, *word;
 } groups[GROUP_COUNT] = {
-    [GROUP_FAILS] = {"fails", "Fails"},       [GROUP_ADVICE] = {"advice", "Advice"},
-    [GROUP_OPEN] = {"open", "Open"},          [GROUP_REVIEW] = {"review", "Person"},
-    [GROUP_WAIVED] = {"waived", "Waived"},    [GROUP_STANDS] = {"stands", "Stands"},
-    [GROUP_TO_KNOW] = {"to-know", "To know"}, [GROUP_NOT_APPLICABLE] = {"apart", "Apart"},
+    [GROUP_FAILS] = {"fails", "Fails"},
+    [GROUP_ADVICE] = {"advice", "Advice"},
+    [GROUP_OPEN] = {"open", "Open"},
+    [GROUP_REVIEW] = {"review", "Person"},
+    [GROUP_WAIVED] = {"waived", "Waived"},
+    [GROUP_SIGNED] = {"signed", "Signed"},
+    [GROUP_STANDS] = {"stands", "Stands"},
+    [GROUP_TO_KNOW] = {"to-know", "To know"},
+    [GROUP_NOT_APPLICABLE] = {"apart", "Apart"},
 };
 
 const char *html_group_class(enum html_group group)

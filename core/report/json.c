@@ -28,7 +28,7 @@ static json_t *books_json(const struct rulebook *rulebook)
 
 static json_t *counts_json(const struct findings *findings)
 {
-    struct finding_counts counts = {{0}, 0, 0};
+    struct finding_counts counts = {{0}, 0, 0, 0};
     json_t *object = json_object();
     bool is_whole = object != NULL;
     if (findings != NULL)
@@ -40,7 +40,8 @@ static json_t *counts_json(const struct findings *findings)
         object,
         is_whole &&
             json_put(object, "failing_should", json_integer((json_int_t)counts.failing_should)) &&
-            json_put(object, "waived", json_integer((json_int_t)counts.waived)));
+            json_put(object, "waived", json_integer((json_int_t)counts.waived)) &&
+            json_put(object, "signed", json_integer((json_int_t)counts.signed_off)));
 }
 
 static json_t *problem_json(const struct problem *problem)

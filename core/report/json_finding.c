@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "shown.h"
+#include "signoff.h"
 
 static json_t *option_json(const struct option *option)
 {
@@ -172,6 +173,22 @@ static json_t *waiver_json(const struct waiver *waiver)
                                   json_put(object, "place", json_place(waiver->place)));
 }
 
+static json_t *signoff_json(const struct signoff *signoff)
+{
+    if (signoff == NULL)
+        return json_null();
+    json_t *object = json_object();
+    return json_whole(
+        object, json_put(object, "by", json_text(signoff->by)) &&
+                    json_put(object, "license", json_text(signoff->license)) &&
+                    json_put(object, "why", json_text(signoff->why)) &&
+                    json_put(object, "on", json_date(signoff->on)) &&
+                    json_put(object, "until",
+                             signoff->until.year != 0 ? json_date(signoff->until) : json_null()) &&
+                    json_put(object, "digest", json_text(signoff->digest)) &&
+                    json_put(object, "place", json_place(signoff->place)));
+}
+
 static json_t *about_json(const struct finding *finding)
 {
     json_t *object = json_object();
@@ -226,7 +243,8 @@ json_t *json_finding(const struct finding *finding, const struct design *design,
                     json_put(object, "inputs", inputs_json(finding)) &&
                     json_put(object, "decided_by", values_json(finding, design)) &&
                     json_put(object, "remedy", json_text(finding->remedy)) &&
-                    json_put(object, "waived", waiver_json(finding->waiver));
+                    json_put(object, "waived", waiver_json(finding->waiver)) &&
+                    json_put(object, "signed", signoff_json(finding->signoff));
     if (is_whole && finding->line_count > 0)
         is_whole = json_put(object, "working", working_json(finding));
     return json_whole(object, is_whole);

@@ -17,6 +17,12 @@ static bool is_mistake(const struct problem *problem)
     return problem->weight != PROBLEM_NOTE;
 }
 
+static bool is_skipped(enum html_group group)
+{
+    return group == GROUP_REVIEW || group == GROUP_WAIVED || group == GROUP_SIGNED ||
+           group == GROUP_NOT_APPLICABLE;
+}
+
 static struct tally count(const struct report *report)
 {
     struct tally tally = {0};
@@ -25,8 +31,7 @@ static struct tally count(const struct report *report)
         tally.tests++;
         tally.failures += group == GROUP_FAILS;
         tally.errors += group == GROUP_OPEN;
-        tally.skipped +=
-            group == GROUP_REVIEW || group == GROUP_WAIVED || group == GROUP_NOT_APPLICABLE;
+        tally.skipped += is_skipped(group);
     }
     for (size_t i = 0; i < report->problems->count; i++)
         if (is_mistake(&report->problems->items[i])) {
@@ -104,7 +109,7 @@ static void write_case(struct html *xml, const struct finding *finding)
         write_outcome(xml, "failure", "fail", finding);
     else if (group == GROUP_OPEN)
         write_outcome(xml, "error", "open", finding);
-    else if (group == GROUP_REVIEW || group == GROUP_WAIVED || group == GROUP_NOT_APPLICABLE)
+    else if (is_skipped(group))
         write_outcome(xml, "skipped", NULL, finding);
     else if (group == GROUP_ADVICE)
         html_put_format(xml, "system-out", NULL, "Advice not followed. %s",

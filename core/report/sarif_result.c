@@ -1,7 +1,9 @@
-/* One finding as a result: a kind for each, a level for what fails, suppressions for waivers. */
+/* One finding as a result: a kind for each, a level for what fails, suppressions for waivers and
+ * sign-offs. */
 #include <string.h>
 
 #include "sarif.h"
+#include "signoff.h"
 
 const char *sarif_uri(const char *path, struct arena *arena)
 {
@@ -108,8 +110,24 @@ static json_t *related_json(const struct sarif *sarif, const struct finding *fin
     return json_whole(array, is_whole);
 }
 
-static json_t *suppressions_json(const struct waiver *waiver)
+static json_t *signed_json(const struct signoff *signoff)
 {
+    json_t *array = json_array(), *object = json_object(), *properties = json_object();
+    bool is_whole = json_put(properties, "by", json_text(signoff->by)) &&
+                    json_put(properties, "license", json_text(signoff->license)) &&
+                    json_put(properties, "on", json_date(signoff->on));
+    is_whole = json_put(object, "properties", json_whole(properties, is_whole)) &&
+               json_put(object, "kind", json_text("external")) &&
+               json_put(object, "status", json_text("accepted")) &&
+               json_put(object, "justification", json_text(signoff->why));
+    return json_whole(array, json_push(array, json_whole(object, is_whole)));
+}
+
+static json_t *suppressions_json(const struct finding *finding)
+{
+    const struct waiver *waiver = finding->waiver;
+    if (finding->signoff != NULL)
+        return signed_json(finding->signoff);
     json_t *array = json_array();
     if (waiver == NULL)
         return array;
@@ -164,7 +182,7 @@ static json_t *result_json(const struct sarif *sarif, const struct finding *find
                     json_put(object, "locations", locations_json(sarif, finding)) &&
                     json_put(object, "relatedLocations", related_json(sarif, finding)) &&
                     json_put(object, "partialFingerprints", fingerprints_json(sarif, finding)) &&
-                    json_put(object, "suppressions", suppressions_json(finding->waiver)) &&
+                    json_put(object, "suppressions", suppressions_json(finding)) &&
                     json_put(object, "properties", properties_json(finding)));
 }
 

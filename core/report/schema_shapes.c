@@ -134,7 +134,7 @@ const char *const schema_result_shape[] = {
 " 'additionalProperties':false}},",
 " 'inputs':{'type':'array','items':{'$ref':'#/$defs/input'}},",
 " 'decided_by':{'type':'array','items':{'$ref':'#/$defs/value'}},'remedy':{'$ref':'#/$defs/maybe'},",
-" 'waived':{'type':['object','null']},",
+" 'waived':{'type':['object','null']},'signed':{'type':['object','null']},",
 " 'working':{'type':'array','items':{'type':'object','properties':{'text':{'type':'string'},",
 " 'source':{'$ref':'#/$defs/maybe'}},'required':['text'],'additionalProperties':false}}},",
 " 'required':['rule','kind','level','about','place','message','tests','missing','inputs','decided_by','waived']}}}",

@@ -10,12 +10,14 @@
 enum { USUAL_WIDTH = 80, LEAST_WIDTH = 40 };
 
 /* The groups of findings that need action, in the order they are told. */
-enum group { FAILING_SHALL, FAILING_SHOULD, OPEN, FOR_REVIEW, WAIVED, REST };
+enum group { FAILING_SHALL, FAILING_SHOULD, OPEN, FOR_REVIEW, WAIVED, SIGNED, REST };
 
 static enum group group_of(const struct finding *finding)
 {
     if (finding->outcome == OUTCOME_FAIL && finding->waiver != NULL)
         return WAIVED;
+    if (finding->signoff != NULL)
+        return SIGNED;
     if (finding->outcome == OUTCOME_FAIL)
         return finding->normative == SHALL ? FAILING_SHALL : FAILING_SHOULD;
     return finding->outcome == OUTCOME_OPEN     ? OPEN
@@ -227,13 +229,17 @@ static bool write_books(struct page *page, const struct report *report, struct a
 static bool write_counts(struct page *page, const struct report *report, struct arena *arena)
 {
     struct finding_counts counts = findings_count(report->findings);
+    const char *has_signed =
+        counts.signed_off > 0 ? arena_format(arena, " (%zu signed)", counts.signed_off) : "";
+    if (has_signed == NULL)
+        return false;
     const char *line = arena_format(
         arena,
         "%zu finding%s: %zu fail (%zu of them only as advice, %zu waived), %zu open, %zu for a "
-        "person, %zu stand, %zu do not apply, %zu to know.",
+        "person%s, %zu stand, %zu do not apply, %zu to know.",
         report->findings->count, report->findings->count == 1 ? "" : "s", counts.of[OUTCOME_FAIL],
         counts.failing_should, counts.waived, counts.of[OUTCOME_OPEN], counts.of[OUTCOME_REVIEW],
-        counts.of[OUTCOME_PASS], counts.of[OUTCOME_NOT_APPLICABLE],
+        has_signed, counts.of[OUTCOME_PASS], counts.of[OUTCOME_NOT_APPLICABLE],
         counts.of[OUTCOME_INFORMATIONAL]);
     if (line == NULL)
         return false;

@@ -4,6 +4,7 @@
 #include "layout.h"
 #include "scope.h"
 #include "search.h"
+#include "sign.h"
 
 static bool add_messages(struct findings *findings)
 {
@@ -56,7 +57,7 @@ static bool judge_all(struct review *review, struct bench *bench, bool with_work
     findings_sort(&review->findings);
     return findings_waive(&review->findings, review->rulebook, permit_of(review->design),
                           &review->problems) &&
-           add_messages(&review->findings);
+           review_sign(review) && add_messages(&review->findings);
 }
 
 static bool read_design(struct review *review, struct bench *bench, const char *path,
