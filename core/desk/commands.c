@@ -37,6 +37,11 @@ static const struct flag flags[FLAG_COUNT] = {
     [FLAG_ADOPTS] = {"adopts", 0, "BOOKS", NULL, false,
                      "Model codes with their editions, as in nec@2023,irc@2021."},
     [FLAG_IN] = {"in", 0, "DIR", NULL, false, "The folder to write in; else this one."},
+    [FLAG_RULE] = {"rule", 0, "ID", NULL, false, "The rule, as in irc/ridge-clearance."},
+    [FLAG_ABOUT] = {"about", 0, "THING", NULL, false,
+                    "The thing, as in 'roof_plane south'; else all that the rule is about."},
+    [FLAG_AGAINST] = {"against", 0, "DATE", NULL, false,
+                      "The day whose rules stand on the other side of the comparison."},
     [FLAG_REPORT] = {"format", 'f', "FORMAT", reports, false,
                      "How the report is written; html is one file per design."},
     [FLAG_FAILURES_ONLY] = {"failures-only", 0, NULL, NULL, false,
@@ -55,6 +60,9 @@ static const enum flag_id rules_flags[] = {FLAG_BOOK,   FLAG_ON,   FLAG_BOOKS, F
                                            FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 static const enum flag_id draw_flags[] = {FLAG_WHAT,       FLAG_BOOK,   FLAG_ON,   FLAG_BOOKS,
                                           FLAG_CATALOGUES, FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
+static const enum flag_id explain_flags[] = {FLAG_RULE,   FLAG_ABOUT, FLAG_BOOK,
+                                             FLAG_ON,     FLAG_BOOKS, FLAG_CATALOGUES,
+                                             FLAG_OUTPUT, FLAG_HELP,  FLAG_COUNT};
 static const enum flag_id calc_flags[] = {FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 static const enum flag_id prove_flags[] = {FLAG_STIR,   FLAG_BOOKS, FLAG_CATALOGUES, FLAG_FORMAT,
                                            FLAG_OUTPUT, FLAG_HELP,  FLAG_COUNT};
@@ -71,6 +79,9 @@ static const struct command commands[] = {
      rules_flags, run_rules},
     {"prove", "BOOK…", "Runs the cases of rulebooks, and shows what no case proves.", prove_flags,
      run_prove},
+    {"explain", "DESIGN",
+     "Shows the whole working of what one rule says, and who decided about it.", explain_flags,
+     run_explain},
     {"draw", "DESIGN",
      "Draws a design as SVG; with books, what does not stand is keyed to its finding.", draw_flags,
      run_draw},

@@ -22,6 +22,9 @@ enum flag_id {
     FLAG_STIR,
     FLAG_ADOPTS,
     FLAG_IN,
+    FLAG_RULE,
+    FLAG_ABOUT,
+    FLAG_AGAINST,
     FLAG_HELP,
     FLAG_VERSION,
     FLAG_COUNT
@@ -69,6 +72,7 @@ enum plumbrule_end run_prove(struct desk *desk);
 enum plumbrule_end run_schema(struct desk *desk);
 enum plumbrule_end run_new(struct desk *desk);
 enum plumbrule_end run_lint(struct desk *desk);
+enum plumbrule_end run_explain(struct desk *desk);
 
 /* All commands; NULL past the end. */
 const struct command *command_at(size_t at);
