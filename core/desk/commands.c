@@ -63,6 +63,9 @@ static const enum flag_id draw_flags[] = {FLAG_WHAT,       FLAG_BOOK,   FLAG_ON,
 static const enum flag_id explain_flags[] = {FLAG_RULE,   FLAG_ABOUT, FLAG_BOOK,
                                              FLAG_ON,     FLAG_BOOKS, FLAG_CATALOGUES,
                                              FLAG_OUTPUT, FLAG_HELP,  FLAG_COUNT};
+static const enum flag_id compare_flags[] = {FLAG_BOOK,   FLAG_ON,         FLAG_AGAINST,
+                                             FLAG_BOOKS,  FLAG_CATALOGUES, FLAG_FORMAT,
+                                             FLAG_OUTPUT, FLAG_HELP,       FLAG_COUNT};
 static const enum flag_id calc_flags[] = {FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 static const enum flag_id prove_flags[] = {FLAG_STIR,   FLAG_BOOKS, FLAG_CATALOGUES, FLAG_FORMAT,
                                            FLAG_OUTPUT, FLAG_HELP,  FLAG_COUNT};
@@ -82,6 +85,10 @@ static const struct command commands[] = {
     {"explain", "DESIGN",
      "Shows the whole working of what one rule says, and who decided about it.", explain_flags,
      run_explain},
+    {"compare", "OLD NEW DESIGN… | --book NAME --on DATE --against DATE DESIGN…",
+     "Shows what changed between two stacks of books (as in marrow-bay+lantern-roofworks), or "
+     "between two days, and what it does to designs.",
+     compare_flags, run_compare},
     {"draw", "DESIGN",
      "Draws a design as SVG; with books, what does not stand is keyed to its finding.", draw_flags,
      run_draw},

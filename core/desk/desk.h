@@ -73,6 +73,7 @@ enum plumbrule_end run_schema(struct desk *desk);
 enum plumbrule_end run_new(struct desk *desk);
 enum plumbrule_end run_lint(struct desk *desk);
 enum plumbrule_end run_explain(struct desk *desk);
+enum plumbrule_end run_compare(struct desk *desk);
 
 /* All commands; NULL past the end. */
 const struct command *command_at(size_t at);
