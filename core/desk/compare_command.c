@@ -126,6 +126,7 @@ enum plumbrule_end run_compare(struct desk *desk)
         return PLUMBRULE_NO_MEMORY;
     check_day(desk, "--on", desk_last(desk, FLAG_ON));
     check_day(desk, "--against", desk_last(desk, FLAG_AGAINST));
-    return desk->problems.count > 0 ? PLUMBRULE_COMMAND
-                                    : compare(desk, &options, &comparison, first);
+    return desk->problems.count > 0 || !desk_leave_signoffs(desk, first)
+               ? PLUMBRULE_COMMAND
+               : compare(desk, &options, &comparison, first);
 }

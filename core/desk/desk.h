@@ -92,6 +92,9 @@ enum plumbrule_end desk_refuse(struct desk *desk, const char *code, const char *
 bool words_add(struct words *words, const char *word, struct arena *arena);
 /* Directories with books from --books and the environment; NULL: no memory. */
 const char *const *desk_book_directories(struct desk *desk);
+/* Takes files of sign-offs, which a shell puts among designs, out of the operands from `first` on;
+ * each is a note. False: nothing else was there, or no memory: refused. */
+bool desk_leave_signoffs(struct desk *desk, size_t first);
 /* --on, if it is there, read and right. False: refused. */
 bool desk_check_date(struct desk *desk);
 

@@ -209,6 +209,34 @@ const char *const *desk_book_directories(struct desk *desk)
     return words.count > 0 ? words.items : none;
 }
 
+static bool is_signoffs(const char *path)
+{
+    static const char ending[] = ".signoff.yaml";
+    size_t length = strlen(path), tail = sizeof ending - 1;
+    return length > tail && strcmp(path + length - tail, ending) == 0;
+}
+
+bool desk_leave_signoffs(struct desk *desk, size_t first)
+{
+    size_t kept = first, count = desk->operands.count;
+    for (size_t i = first; i < count; i++) {
+        const char *path = desk->operands.items[i];
+        if (!is_signoffs(path))
+            desk->operands.items[kept++] = path;
+        else
+            problems_add(&desk->problems, PROBLEM_NOTE, "signoffs", (struct place){0},
+                         "%s holds sign-offs; they are read with their design", path);
+    }
+    if (kept == count)
+        return true;
+    desk->operands.items[kept] = NULL;
+    desk->operands.count = kept;
+    if (kept == first)
+        desk_refuse(desk, "design-none", "plumbrule check house.yaml --book marrow-bay",
+                    "no design is named");
+    return kept > first && !arena_is_short(desk->arena);
+}
+
 bool desk_check_date(struct desk *desk)
 {
     const char *on = desk_last(desk, FLAG_ON);

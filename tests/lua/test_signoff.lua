@@ -187,6 +187,19 @@ function TestSignoff:test_bad_files_lift_nothing()
   lu.assertEquals(empty, 2)
 end
 
+-- A shell puts it among the designs of a folder.
+function TestSignoff:test_it_is_no_design()
+  check(good, entry(digest()))
+  local output, code, errors = plumb.run({ "check", folder .. "/house.signoff.yaml", folder .. "/house.yaml", "--book", folder .. "/asks" })
+  lu.assertEquals(code, 0)
+  lu.assertStrContains(output, "Signed: Flashing seen on site")
+  lu.assertStrContains(errors, "holds sign-offs")
+  local _, compared = plumb.run({ "compare", folder .. "/asks", folder .. "/asks", folder .. "/house.signoff.yaml", folder .. "/house.yaml" })
+  lu.assertEquals(compared, 0)
+  local _, alone = plumb.run({ "check", folder .. "/house.signoff.yaml", "--book", folder .. "/asks" })
+  lu.assertEquals(alone, 64)
+end
+
 local result = lu.LuaUnit.run()
 plumb.clean()
 os.exit(result)
