@@ -195,8 +195,8 @@ static bool tell_counts(struct telling *telling, struct comparison_counts counts
     const struct {
         size_t count;
         const char *words;
-    } parts[] = {{counts.newly_fail, "newly fail"},
-                 {counts.no_longer_fail, "fail no more"},
+    } parts[] = {{counts.newly_fail, "newly failing"},
+                 {counts.no_longer_fail, "no longer failing"},
                  {counts.newly_open, "newly open"},
                  {counts.newly_for_person, "newly for a person"},
                  {counts.added, "added"},
@@ -209,8 +209,9 @@ static bool tell_counts(struct telling *telling, struct comparison_counts counts
                                 parts[i].count, parts[i].words);
     if (text == NULL)
         return false;
-    const char *line = arena_format(telling->arena, "%zu findings on both sides; %s.",
-                                    counts.paired, text[0] ? text : "nothing is otherwise");
+    const char *line =
+        arena_format(telling->arena, "%zu finding%s on both sides; %s.", counts.paired,
+                     counts.paired == 1 ? "" : "s", text[0] ? text : "nothing is otherwise");
     if (line != NULL)
         page_paragraph(&telling->page, 0, NULL, STYLE_PLAIN, ITEM_AT, line);
     return line != NULL;

@@ -31,11 +31,18 @@ static bool is_told(const struct problems *problems, const struct problem *probl
     return false;
 }
 
+/* A waiver or a sign-off may be about a rule that the other side alone has. */
+static bool is_of_one_side(const struct problem *problem)
+{
+    return problem->weight == PROBLEM_NOTE && (strcmp(problem->code, "signoff-orphaned") == 0 ||
+                                               strcmp(problem->code, "waiver-orphaned") == 0);
+}
+
 bool compare_keep_problems(struct comparing *comparing, const struct problems *problems)
 {
     for (size_t i = 0; i < problems->count; i++) {
         const struct problem *from = &problems->items[i];
-        if (is_told(comparing->problems, from))
+        if (is_of_one_side(from) || is_told(comparing->problems, from))
             continue;
         struct problem *to =
             problems_add(comparing->problems, from->weight, compare_keep(comparing, from->code),

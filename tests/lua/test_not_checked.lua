@@ -1,0 +1,114 @@
+-- What is declared and covered by no rule is for a person; a fact that no rule read is listed.
+local lu = require("luaunit")
+local cjson = require("cjson")
+local plumb = require("plumb")
+
+TestNotChecked = {}
+
+local folder
+function TestNotChecked:setUp()
+  folder = plumb.folder() .. "/scope"
+  os.execute(("rm -rf '%s' && mkdir -p '%s/town' '%s/wide'"):format(folder, folder, folder))
+  local book = "book: %s\ntitle: T\nmaintained_by: M\nrole: authority\nscope: roofs\n%s"
+  plumb.write(folder .. "/town/book.yaml", book:format("town", ""))
+  plumb.write(folder .. "/wide/book.yaml", book:format("wide",
+    "covers: [storage, generator, ground array, second dwelling unit, detached building]\n"))
+  for _, name in ipairs({ "town", "wide" }) do
+    plumb.write(("%s/%s/layers.lua"):format(folder, name), [[
+return {
+  title = "Layers",
+  cite = "A.1",
+  about = "roof_plane",
+  check = function(plane) shall.not_exceed("Layers", plane.layers, 2) end,
+}
+]])
+  end
+end
+
+local house = [[
+title: Gull Lane
+project: {permit_application_date: 2026-08-03, address: 1 Gull Lane}
+building: {dwelling_units: UNITS}
+racking: {mounting: MOUNTING}
+roof:
+  planes:
+    - {name: south, layers: 1, structure: STRUCTURE}
+other_sources: SOURCES
+]]
+
+local function check(words, book, format)
+  local all = { UNITS = "1", MOUNTING = "rails", STRUCTURE = "dwelling", SOURCES = "none" }
+  for key, word in pairs(words or {}) do all[key] = word end
+  plumb.write(folder .. "/house.yaml", (house:gsub("%u%u%u+", all)))
+  local output, code = plumb.run({ "check", folder .. "/house.yaml", "--book", folder .. "/" .. (book or "town"), "--format", format or "json" })
+  return format and output or cjson.decode(output), code
+end
+
+local function beyond(report)
+  local found = {}
+  for _, finding in ipairs(report.findings) do
+    if finding.rule == "plumbrule/scope" then
+      lu.assertEquals(finding.kind, "review")
+      found[#found + 1] = finding
+    end
+  end
+  return found
+end
+
+function TestNotChecked:test_a_plain_house_is_within()
+  local report, code = check()
+  lu.assertEquals({ code, #beyond(report) }, { 0, 0 }, cjson.encode(report.problems))
+end
+
+function TestNotChecked:test_each_declared_thing_without_rules_is_for_a_person()
+  local declared = {
+    { { SOURCES = "[{name: s, kind: storage}]" }, "storage" },
+    { { SOURCES = "[{name: s, kind: generator}]" }, "generator" },
+    { { MOUNTING = "ground" }, "ground array" },
+    { { UNITS = "2" }, "second dwelling unit" },
+    { { STRUCTURE = "carport" }, "detached building" },
+  }
+  for _, one in ipairs(declared) do
+    local report, code = check(one[1])
+    local found = beyond(report)
+    lu.assertEquals({ code, #found }, { 2, 1 }, one[2] .. cjson.encode(report.problems))
+    lu.assertStrContains(found[1].message, "(" .. one[2] .. ")")
+    lu.assertStrContains(found[1].place.file, "house.yaml")
+    -- A book that says it has rules for it answers for it.
+    report, code = check(one[1], "wide")
+    lu.assertEquals({ code, #beyond(report) }, { 0, 0 }, one[2])
+  end
+end
+
+local function unread(report, kind, fact)
+  for _, one in ipairs(report.not_checked) do
+    if one.kind == kind and one.fact == fact then return one.unread end
+  end
+  return 0
+end
+
+function TestNotChecked:test_a_fact_that_no_rule_read_is_listed()
+  local report = check()
+  lu.assertEquals(unread(report, "project", "address"), 1)
+  lu.assertEquals(unread(report, "building", "dwelling_units"), 1)
+  lu.assertEquals(unread(report, "roof_plane", "layers"), 0) -- a rule read it
+  lu.assertEquals(unread(report, "project", "permit_application_date"), 0) -- the review read it
+  local text = check(nil, nil, "text")
+  lu.assertStrContains(text, "Not checked: given, but no rule in force looked at it")
+  lu.assertStrContains(text, "project: address")
+  lu.assertStrContains(text, "building: dwelling_units")
+  -- Once a rule reads it, it goes.
+  plumb.write(folder .. "/town/units.lua", [[
+return {
+  title = "Units",
+  cite = "A.2",
+  about = "building",
+  check = function(building) shall.not_exceed("Units", building.dwelling_units, 4) end,
+}
+]])
+  lu.assertEquals(unread(check(), "building", "dwelling_units"), 0)
+end
+
+local result = lu.LuaUnit.run()
+plumb.clean()
+os.exit(result)
