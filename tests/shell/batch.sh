@@ -90,6 +90,16 @@ equal "drafts left behind" "$(find "$work" -name 'kept.new*')" ""
 equal "lines cut in a file" "$(tail -c 1 "$work/cut")" ""
 equal "half lines" "$(grep -vc '^{.*}$' "$work/cut")" 0
 
+# ---- how far it is, on a terminal only -----------------------------------------------------------------------
+if command -v script >/dev/null; then
+    cat "$work/longer" "$work/longer" >"$work/long"
+    script -qec "'$PLUMBRULE' check --book marrow-bay --on 2026-08-03 --from-list '$work/long' >'$work/out'" \
+        "$work/typescript" </dev/null >/dev/null
+    grep -q "[0-9]* of $(wc -l <"$work/out") designs, [0-9]* a second, 0:00:[0-9][0-9] left" "$work/typescript" ||
+        wrong "how far it is: $(cat "$work/typescript")"
+    equal "half lines beside it" "$(grep -vc '^{.*}$' "$work/out")" 0
+fi
+
 # ---- workers that are lost, signals --------------------------------------------------------------------------
 # The list stays open, so that the batch waits and nothing hangs on how fast it is.
 begin() {
