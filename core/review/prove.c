@@ -52,7 +52,9 @@ static bool note_option(struct proving *proving, struct proving_rule *rule,
         if (there->name == NULL)
             return false;
     }
-    there->is_met = there->is_met || option->outcome == OUTCOME_PASS;
+    /* A way that is for a person to judge can be met no further. */
+    there->is_met = there->is_met || option->outcome == OUTCOME_PASS ||
+                    option->outcome == OUTCOME_REVIEW;
     return true;
 }
 
