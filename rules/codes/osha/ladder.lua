@@ -4,16 +4,12 @@ return {
   cite = "29 CFR 1926.1053(b)",
   about = "jobsite",
   check = function(jobsite, book)
-    if jobsite.ladder_extension >= book.ladder_extension then
-      shall.be_at_least("Ladder above the landing", jobsite.ladder_extension, book.ladder_extension, ft)
-    else
-      shall.meet_one_of {
-        { "standing above the landing", function()
-            shall.be_at_least("Ladder above the landing", jobsite.ladder_extension, book.ladder_extension, ft)
-          end },
-        { "tied, with a grab", function() review("A shorter ladder must be tied and have something to hold on to at the landing") end },
-      }
-    end
+    shall.meet_one_of {
+      { "standing above the landing", function()
+          shall.be_at_least("Ladder above the landing", jobsite.ladder_extension, book.ladder_extension, ft)
+        end },
+      { "tied, with a grab", function() review("A shorter ladder must be tied and have something to hold on to at the landing") end },
+    }
     shall.be("The ladder is tied", jobsite.ladder_tied)
     shall.not_exceed("Base of the ladder over its working length", jobsite.ladder_base_ratio, book.ladder_base_ratio)
     shall.be("Modules go up by hoist, not by ladder", jobsite.modules_by_hoist)
