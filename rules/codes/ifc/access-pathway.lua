@@ -14,10 +14,10 @@ return {
   check = function(plane, book, design)
     local needed, width = book.ifc_pathways_per_plane, book.ifc_pathway_width
     if design.roof.shape:is("hip") then needed = book.ifc_pathways_per_hip_plane end
-    if needed > 1 then
-      shall.be_at_least("Pathways from eave to ridge on this plane", plane:pathway_count(width), needed)
-    else
+    if same(needed, 1) then
       shall.be_at_least("Widest clear strip from eave to ridge", plane:pathway_width(), width, inch)
+    else
+      shall.be_at_least("Pathways from eave to ridge on this plane", plane:pathway_count(width), needed)
     end
     if book.ifc_pathways_per_building > 0 then
       shall.be_at_least("Planes with a clear pathway", design.roof:pathway_planes(width), book.ifc_pathways_per_building)
