@@ -126,7 +126,7 @@ function TestPathways:test_on_the_plane_at_equality()
   local narrow = { at = { 24, 12 }, columns = 6, rows = 3, gap = 0, more = blocked }
   local kind, finding = pathway(narrow)
   lu.assertEquals(kind, "fail")
-  lu.assertEquals(plumb.test(finding, "Widest clear strip from eave").actual.value, 24)
+  lu.assertEquals(plumb.test(finding, "Widest clear strip on an adjacent plane, 24 in").actual.value, 24)
   -- The same with the other plane clear: it may lie there, if the book lets it.
   narrow.more = nil
   lu.assertEquals(pathway(narrow), "pass")

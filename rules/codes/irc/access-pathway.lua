@@ -4,7 +4,7 @@ return {
   cite = { ["2018"] = "R324.6.1", ["2021"] = "R324.6.1", ["2024"] = "R329.6.1" },
   about = "roof_plane",
   applies = function(plane, book, design)
-    if plane.modules:count() < 1 then return false end
+    if plane.modules:count() < 1 or book.pathways_per_plane < 1 then return false end
     if book.exempt_low_slope and plane.slope <= book.low_slope then return false end
     if plane.slope > book.exempt_steeper_than then return false end
     if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") then return false end
@@ -17,6 +17,7 @@ return {
     local is_little = share < book.pathway_free_coverage or same(share, book.pathway_free_coverage)
     if book.pathway_free_coverage > 0 and is_little and area <= book.pathway_free_area then
       shall.not_exceed("Share of the roof under modules, so little that no pathway is asked for", share, book.pathway_free_coverage)
+      shall.not_exceed("Area of all modules, so small that no pathway is asked for", area, book.pathway_free_area, sq_ft)
       return
     end
     if book.pathways_per_plane > 1 then
@@ -29,17 +30,16 @@ return {
       return
     end
     shall.meet_one_of {
-      { "on the plane", function() shall.be_at_least("Widest clear strip from eave to ridge", own, width, inch) end },
       { "on an adjacent plane", function()
           shall.be("The book lets it lie on an adjacent plane", book.pathway_adjacent)
           if book.pathway_adjacent then
-            shall.be_at_least("Widest clear strip on an adjacent plane", plane:adjacent_pathway_width(), width, inch)
+            shall.be_at_least(format("Widest clear strip on an adjacent plane, %s on this one,", own), plane:adjacent_pathway_width(), width, inch)
           end
         end },
       { "straddling two planes", function()
           shall.be("The book lets it straddle two planes", book.pathway_straddling)
           if book.pathway_straddling then
-            shall.be_at_least("Widest clear strip over both planes", plane:straddling_pathway_width(), width, inch)
+            shall.be_at_least(format("Widest clear strip over both planes, %s on this one,", own), plane:straddling_pathway_width(), width, inch)
           end
         end },
     }

@@ -21,6 +21,7 @@ return {
     local is_little = share < book.pathway_free_coverage or same(share, book.pathway_free_coverage)
     if book.pathway_free_coverage > 0 and is_little and area <= book.pathway_free_area then
       shall.not_exceed("Share of the roof under modules, so little that no pathway is asked for", share, book.pathway_free_coverage)
+      shall.not_exceed("Area of all modules, so small that no pathway is asked for", area, book.pathway_free_area, sq_ft)
       return
     end
     shall.be_at_least("Planes with a clear pathway", roof:pathway_planes(book.pathway_width), book.pathways_per_building)

@@ -4,7 +4,7 @@ return {
   cite = "perimeter_setback, as the town sets it",
   about = "roof_plane",
   applies = function(plane, book, design)
-    if plane.modules:count() < 1 or book.perimeter_setback <= 0 * inch then return false end
+    if plane.modules:count() < 1 or same(book.perimeter_setback, 0 * inch) then return false end
     if book.exempt_low_slope and plane.slope <= book.low_slope then return false end
     if plane.slope > book.exempt_steeper_than then return false end
     if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") then return false end

@@ -4,8 +4,7 @@ return {
   cite = "valley_setback, as the town sets it",
   about = "roof_plane",
   applies = function(plane, book, design)
-    if plane.modules:count() < 1
-      or not (book.valley_setback > 0 * inch and plane:has_edge("valley")) then return false end
+    if plane.modules:count() < 1 or same(book.valley_setback, 0 * inch) or not plane:has_edge("valley") then return false end
     if book.exempt_low_slope and plane.slope <= book.low_slope then return false end
     if plane.slope > book.exempt_steeper_than then return false end
     if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") then return false end
