@@ -94,8 +94,9 @@ bool working_missing(struct working *working, const struct object *object, unsig
 {
     const struct fact *fact = object_fact(object, slot);
     /* A list that looks backwards is missing because a fact elsewhere is: that one is to be given.
-     */
-    if (object_row(object, slot)->type == TYPE_INVERSE && fact->is.unsure.object != NULL)
+     * One that is told, but holds only what is removed, has no such fact. */
+    if (object_row(object, slot)->type == TYPE_INVERSE && fact->state == FACT_MISSING &&
+        fact->is.unsure.object != NULL)
         return working_missing(working, fact->is.unsure.object, fact->is.unsure.slot);
     working->stop = (struct stop){STOP_MISSING, object, slot, NULL, NULL};
     return false;

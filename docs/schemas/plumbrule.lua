@@ -485,7 +485,7 @@
 ---@field protecting_device plumbrule.quantity Rating of the overcurrent device that protects the bus.
 ---@field fed_at plumbrule.word Where it is fed.
 ---@field feed_through boolean Has it feed-through lugs in use?
----@field methods plumbrule.words Options that the design claims by name: engineered, power control system.
+---@field methods plumbrule.words Options that the design claims by name: sum of breakers, feed-through conductors, power control system, engineered.
 ---@field power_control_limit plumbrule.quantity Current to which a listed power control system holds the sources.
 ---@field breakers plumbrule.list<plumbrule.breaker> All breakers on it, spare ones left out.
 ---@field called fun(self): string Its name.

@@ -174,6 +174,9 @@ return {
   fail("nec/array-cable", "tern", "circuit:array-1", { { "    insulation: PV wire", "    insulation: RHW-2", 2 } }, "PV wire or USE-2", nil, nil, nil, { book = "nec@2017" }),
   pass("nec/array-cable", "tern", "circuit:array-1", "PV wire, USE-2 or RHW-2", nil, nil, nil, { book = "nec@2020", change = { { "    insulation: PV wire", "    insulation: RHW-2", 2 } } }),
   open("nec/array-cable", "tern", "circuit:array-1", { { "    listings: [UL 4703]\n", "", 2 } }, "listings"),
+  pass("nec/wet-insulation", "quill", "circuit:roof-run-1", "For wet places"),
+  fail("nec/wet-insulation", "quill", "circuit:roof-run-1", { { "    insulation: THWN-2", "    insulation: THHN", 3 } }, "For wet places"),
+  open("nec/wet-insulation", "quill", "circuit:roof-run-1", { { "    insulation: THWN-2\n", "", 3 } }, "insulation"),
 
   pass("nec/cable-support", "tern", "circuit:array-1", "between supports", 24, 24, 0),
   fail("nec/cable-support", "tern", "circuit:array-1", { { "    support_spacing: 24 in", "    support_spacing: 30 in", 2 } }, "between supports", 30, 24, -0.25),

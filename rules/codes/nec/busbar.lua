@@ -25,6 +25,8 @@ return {
           shall.not_exceed("Protecting device plus 125 % of source current, against 120 % of the bus", bus.protecting_device + sources, book.busbar_share * bus.rating)
         end },
       { "sum of breakers", function()
+          -- Named, since it stands and falls with a full list of breakers and a label that binds those to come.
+          shall.be("The design names the sum of breakers", bus.methods:has("sum of breakers"))
           shall.not_exceed("All breakers but the main", bus:breaker_total(), bus.rating)
           shall.not_exceed("Protecting device", bus.protecting_device, bus.rating)
         end },
@@ -43,6 +45,7 @@ return {
           shall.be("This edition knows the option (from 2020)", edition >= 2020)
           shall.be("The design names a power control system", bus.methods:has("power control system"))
           shall.not_exceed("Protecting device plus the limit that the system holds", bus.protecting_device + bus.power_control_limit, bus.rating)
+          review("The system's listing, its settings, and that it controls every source on this bus are to be looked at")
         end },
       { "engineered", function()
           shall.be("The design names engineering supervision", bus.methods:has("engineered"))

@@ -8,6 +8,7 @@ return {
   check = function(panel, book, design)
     local edition = tonumber(book:edition("nec"))
     shall.be("It is fed by one feeder that the design shows", not not panel.feeder)
+    if not panel.feeder then return end
     local needed = panel.feeder:needed_egc(edition)
     shall.be_at_least(format("Section of the feeder's grounding conductor in kcmil (%s is needed)", needed),
       calc.conductor_area { size = panel.feeder.egc_size }, calc.conductor_area { size = needed })

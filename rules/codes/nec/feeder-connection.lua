@@ -17,7 +17,7 @@ return {
       { "a device on its load side", function()
           local devices = 0
           for _, panel in ipairs(design.panels) do
-            if panel.feeder and same(panel.feeder:called(), feeder:called()) and not panel.main_lugs_only then
+            if not panel.status:is("removed") and panel.feeder and same(panel.feeder:called(), feeder:called()) and not panel.main_lugs_only then
               for _, bus in ipairs(panel.busbars) do
                 devices = devices + 1
                 shall.not_exceed("Device at the end of the feeder", bus.protecting_device, feeder:usable_ampacity(edition))

@@ -2,7 +2,7 @@
 -- 2017 and the letters of 2020 and 2023 from memory.
 return {
   title = "Label: source breaker",
-  cite = { ["2017"] = "705.12(B)(3), 408.4", ["2020"] = "705.12(C), 408.4", ["2023"] = "705.12(C), 408.4" },
+  cite = { ["2017"] = "705.12(B)(3), 408.4", ["2020"] = "705.12(C), 408.4", ["2023"] = "705.30(C), 408.4" },
   about = "design",
   applies = function(design) return design.modules:count() > 0 and design.interconnection.side:is("load side") end,
   check = function(design)

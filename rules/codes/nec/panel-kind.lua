@@ -11,6 +11,7 @@ return {
     end
     if panel.main_lugs_only then
       shall.be("A feeder with a device of its own protects it", not not panel.feeder)
+      if not panel.feeder then return end
       for _, bus in ipairs(panel.busbars) do
         shall.not_exceed("That device against the bus", panel.feeder.ocpd_rating, bus.rating)
       end

@@ -1,11 +1,12 @@
 ---@type plumbrule.Rule
+-- 230.90 from memory.
 -- The bus rules rest on this figure, so it must be that of a device that is there.
 return {
   title = "The device that protects a bus",
-  cite = "408.36",
+  cite = "408.36, 230.90",
   about = "panel",
   applies = function(panel) return not panel.status:is("removed") end,
-  check = function(panel)
+  check = function(panel, _, design)
     for _, bus in ipairs(panel.busbars) do
       local mains = 0
       for _, breaker in ipairs(bus.breakers) do
@@ -13,6 +14,10 @@ return {
           mains = mains + 1
           if panel.is_service_panel then
             shall.be_equal("Protecting device, against the main breaker", bus.protecting_device, breaker.rating)
+            -- The service conductors are judged against the disconnect: a larger main would stand unjudged.
+            shall.not_exceed("Main breaker, against the service disconnect", breaker.rating, design.service.disconnect_rating)
+          elseif not panel.feeder then
+            shall.be("The design shows the feeder that supplies it", false)
           else
             shall.be_at_least("Protecting device, against the smaller of main and feeder", bus.protecting_device, smallest(breaker.rating, panel.feeder.ocpd_rating))
           end

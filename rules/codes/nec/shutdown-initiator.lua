@@ -13,6 +13,9 @@ return {
     if shutdown.initiator then
       shall.be("It is the service disconnect, the PV disconnect or a switch for it",
         shutdown.initiator.role:is("service", "emergency", "PV system", "rapid shutdown", "utility", "AC"))
+      -- The device itself is judged, not only what the design says of it beside.
+      shall.be("The device that it names is outside", shutdown.initiator.location:is("outside wall", "ground"))
+      shall.be("The device that it names is readily accessible", shutdown.initiator.readily_accessible)
     end
   end,
   remedy = "Put one switch outside where one can reach it, and at most six.",

@@ -1,8 +1,8 @@
 ---@type plumbrule.Rule
--- Letters of 705.12 of 2020 and 2023 from memory.
+-- Letters of 705.12 of 2020 and of 705.30 of 2023 from memory.
 return {
   title = "A breaker that is fed from behind",
-  cite = { ["2017"] = "705.12(B)(4), 110.3(B)", ["2020"] = "705.12(D), 110.3(B)", ["2023"] = "705.12(D), 110.3(B)" },
+  cite = { ["2017"] = "705.12(B)(4), 110.3(B)", ["2020"] = "705.12(D), 110.3(B)", ["2023"] = "705.30(D), 110.3(B)" },
   about = "breaker",
   applies = function(breaker)
     if breaker.duty:is("main", "spare") or breaker.status:is("removed") then return false end

@@ -5,6 +5,7 @@ return {
   cite = { ["2017"] = "690.33, 110.3(B)", ["2020"] = "690.33(C), 110.3(B)", ["2023"] = "690.33(C), 110.3(B)" },
   about = "string",
   check = function(string)
+    if string.modules:count() < 1 then shall.be("The string has modules", false) end
     local seen -- each model once
     for _, module in ipairs(string.modules) do
       if not seen or not same(seen, module.model) then
