@@ -94,6 +94,8 @@ static bool note_shown(struct proving *proving, const struct trial *trial,
     if (rule == NULL)
         return true;
     rule->has[finding->outcome] = true;
+    for (size_t i = 0; i < finding->test_count; i++)
+        rule->compares = rule->compares || finding->tests[i].outcome != OUTCOME_REVIEW;
     return note_options(proving, rule, finding->tests, finding->test_count);
 }
 
@@ -113,6 +115,13 @@ static bool add_lack(struct proving *proving, enum lack_kind kind, const char *t
     return true;
 }
 
+/* A rule may hand to a person what it does not pass, and one that compares nothing hands over all. */
+static bool is_shown(const struct proving_rule *rule, enum outcome outcome)
+{
+    bool stands_in = outcome == OUTCOME_FAIL || !rule->compares;
+    return rule->has[outcome] || (stands_in && rule->has[OUTCOME_REVIEW]);
+}
+
 static bool add_lacks_of(struct proving *proving, const struct proving_rule *rule)
 {
     static const struct {
@@ -123,7 +132,7 @@ static bool add_lacks_of(struct proving *proving, const struct proving_rule *rul
     struct place place = {rule->path, 0, 0};
     const char *lacks = NULL;
     for (size_t i = 0; i < 3; i++)
-        if (!rule->has[needed[i].outcome])
+        if (!is_shown(rule, needed[i].outcome))
             lacks = lacks == NULL ? needed[i].name
                                   : arena_format(proving->arena, "%s, %s", lacks, needed[i].name);
     if (lacks != NULL) {
