@@ -4,6 +4,10 @@ return {
   cite = "the maker's table of spans; 29.4.4 (7-10: 30.4), Chapter 7, 2.4",
   about = "rail",
   check = function(rail, book, design)
+    if rail.attachments:count() < 1 then
+      shall.be("Attachments carry the rail", false)
+      return
+    end
     local edition, basis = book:edition("asce"), tostring(book.ground_snow_basis)
     local speed, ground_snow = book.basic_wind_speed, book.ground_snow_load
     if book.site_wind_study then speed = design.site.basic_wind_speed end
