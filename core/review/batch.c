@@ -168,6 +168,7 @@ static void write_lines(struct batch_run *run)
             return;
         end_with(run, slot->end);
         run->result->written++;
+        text_free(&slot->line); /* or all would grow to the longest line there ever was */
         slot->state = SLOT_FREE;
         run->first = (run->first + 1) % run->slot_count;
         run->held--;
