@@ -53,8 +53,8 @@ static bool note_option(struct proving *proving, struct proving_rule *rule,
             return false;
     }
     /* A way that is for a person to judge can be met no further. */
-    there->is_met = there->is_met || option->outcome == OUTCOME_PASS ||
-                    option->outcome == OUTCOME_REVIEW;
+    there->is_met =
+        there->is_met || option->outcome == OUTCOME_PASS || option->outcome == OUTCOME_REVIEW;
     return true;
 }
 
@@ -115,7 +115,8 @@ static bool add_lack(struct proving *proving, enum lack_kind kind, const char *t
     return true;
 }
 
-/* A rule may hand to a person what it does not pass, and one that compares nothing hands over all. */
+/* A rule may hand to a person what it does not pass, and one that compares nothing hands over all.
+ */
 static bool is_shown(const struct proving_rule *rule, enum outcome outcome)
 {
     bool stands_in = outcome == OUTCOME_FAIL || !rule->compares;
