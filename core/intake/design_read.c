@@ -83,8 +83,13 @@ void read_list(struct design_reader *reader, struct object *object, unsigned slo
             fact->state = FACT_NONE;
         return;
     }
-    if (!expect_node(reader->complaints, node, NODE_SEQUENCE, example))
+    if (node->type != NODE_SEQUENCE) {
+        complain(reader->complaints, node, "node-type", example,
+                 "a list is needed here, not %s; an empty one says none, an unknown one is left "
+                 "blank",
+                 node->type == NODE_SCALAR ? "a single value" : "a block of keys");
         return;
+    }
     fact->state = FACT_GIVEN;
     for (size_t i = 0; i < node->length; i++)
         read_item(reader, object, slot, node->items[i]);

@@ -72,6 +72,28 @@ static bool read_design(struct review *review, struct bench *bench, const char *
     return true;
 }
 
+/* A day before a book adopts anything: hardly a rule holds, so that all would seem to stand. */
+static void tell_day_too_early(struct review *review)
+{
+    for (size_t i = 0; i < review->rulebook->book_count; i++) {
+        const struct book *book = review->rulebook->books[i].book;
+        const struct adoption *first = NULL;
+        for (size_t j = 0; j < book->adoption_count; j++)
+            if (first == NULL || date_compare(book->adoptions[j].from, first->from) < 0)
+                first = &book->adoptions[j];
+        if (first == NULL || date_compare(first->from, review->on) <= 0)
+            continue;
+        char day[16], from[16];
+        date_write(day, sizeof day, review->on);
+        date_write(from, sizeof from, first->from);
+        problems_add(
+            &review->problems, PROBLEM_INPUT, "day-too-early", first->place,
+            "%s adopts nothing on %s, its first adoption is from %s: nothing it adopts was "
+            "checked",
+            book->name, day, from);
+    }
+}
+
 bool bench_review(struct review *out, struct bench *bench, const char *design_path,
                   const struct bench_options *options)
 {
@@ -80,6 +102,8 @@ bool bench_review(struct review *out, struct bench *bench, const char *design_pa
         (out->design != NULL && !check_layout(out, bench->arena)))
         return false;
     bool is_resolved = review_find_date(out, options->on) && bench_resolve(out, bench, options);
+    if (is_resolved && out->design != NULL)
+        tell_day_too_early(out);
     if (is_resolved && out->design != NULL && !judge_all(out, bench, options->with_working))
         return false;
     return !arena_is_short(bench->arena) && out->problems.dropped == 0;

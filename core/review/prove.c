@@ -94,6 +94,8 @@ static bool note_shown(struct proving *proving, const struct trial *trial,
     if (rule == NULL)
         return true;
     rule->has[finding->outcome] = true;
+    if (finding->input_count > 0 || finding->outcome == OUTCOME_NOT_APPLICABLE)
+        rule->reads = true;
     for (size_t i = 0; i < finding->test_count; i++)
         rule->compares = rule->compares || finding->tests[i].outcome != OUTCOME_REVIEW;
     return note_options(proving, rule, finding->tests, finding->test_count);
@@ -115,11 +117,11 @@ static bool add_lack(struct proving *proving, enum lack_kind kind, const char *t
     return true;
 }
 
-/* A rule may hand to a person what it does not pass, and one that compares nothing hands over all.
- */
+/* A rule may hand to a person what it does not pass, and one that compares nothing hands over all;
+   but one that reads nothing is not written yet. */
 static bool is_shown(const struct proving_rule *rule, enum outcome outcome)
 {
-    bool stands_in = outcome == OUTCOME_FAIL || !rule->compares;
+    bool stands_in = rule->reads && (outcome == OUTCOME_FAIL || !rule->compares);
     return rule->has[outcome] || (stands_in && rule->has[OUTCOME_REVIEW]);
 }
 

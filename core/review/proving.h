@@ -15,6 +15,7 @@ struct proving_option {
 struct proving_rule {
     const char *id, *path;
     bool has[OUTCOME_COUNT];
+    bool reads;    /* some case shows what it rests on, or that it does not apply */
     bool compares; /* some case shows a test that does not go to a person */
     struct proving_option *options;
     size_t option_count, option_capacity;

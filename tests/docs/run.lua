@@ -5,6 +5,8 @@
 -- ```yaml FILE or ```lua FILE shows is written to that file first. `--update` writes the real output in.
 local top, program, update = arg[1], arg[2], arg[3] == "--update"
 
+assert(program and program:find("^/"), "usage: run.lua /the/top /the/program [--update]")
+
 local function quote(text) return "'" .. text:gsub("'", "'\\''") .. "'" end
 
 local function read(path)

@@ -13,9 +13,21 @@ return {
       shall.not_exceed("Rating of the device against the largest that the maker allows", rating, model.maximum_ocpd)
       should.not_exceed("Rating of the device against the next standard size", rating, calc.ocpd_up { current = needed, edition = tonumber(book:edition("nec")) })
     end
+    local function goes_with_its_panel(breaker)
+      for _, panel in ipairs(design.panels) do
+        if panel.status:is("removed") then
+          for _, bus in ipairs(panel.busbars) do
+            for _, other in ipairs(bus.breakers) do
+              if same(other, breaker) then return true end
+            end
+          end
+        end
+      end
+      return false
+    end
     local breakers = 0
     for _, breaker in ipairs(inverter.breakers) do
-      if not breaker.status:is("removed") then
+      if not breaker.status:is("removed") and not goes_with_its_panel(breaker) then
         breakers = breakers + 1
         judge(breaker.rating)
       end

@@ -12,6 +12,14 @@ return {
     elseif inverter.type:is("microinverter") then
       shall.be("A microinverter stands in a branch, not behind a string", false)
     end
+    local staying, is_removed = 0, string.inverter.status:is("removed")
+    for _, module in ipairs(string.modules) do
+      if not module.status:is("removed") then staying = staying + 1 end
+    end
+    if staying > 0 or not is_removed then
+      shall.be_equal("Modules of the string that stay on the roof", staying, string.modules:count())
+      shall.be("Its inverter stays", not is_removed)
+    end
     if not string.has_converters then
       -- Unlike modules in series hold each other back; not forbidden.
       local alike = true
