@@ -118,6 +118,10 @@ size_t text_count_points(const char *bytes, size_t length)
 bool text_is_utf8(const char *bytes, size_t length, size_t *at)
 {
     for (size_t i = 0; i < length;) {
+        if ((unsigned char)bytes[i] < 0x80) {
+            i++;
+            continue;
+        }
         size_t step = point_length((const unsigned char *)bytes + i, length - i);
         if (step == 0) {
             if (at)

@@ -1,7 +1,6 @@
 #include "working.h"
 
 #include <stdarg.h>
-#include <stdint.h>
 #include <string.h>
 
 #include "layout.h"
@@ -11,13 +10,16 @@ void working_start(struct working *working)
     working->step_count = 0;
     working->read_count = 0;
     working->stop = (struct stop){STOP_NONE, NULL, 0, NULL, NULL};
+    working->round++;
+    if (working->is_lasting)
+        return;
     /* The arrays may be gone with a cleared arena: begin anew. */
     working->steps = NULL;
     working->step_capacity = 0;
     working->reads = NULL;
     working->read_capacity = 0;
     working->seen = NULL;
-    working->seen_capacity = 0;
+    working->seen_count = 0;
 }
 
 void working_close(struct working *working)
@@ -42,44 +44,28 @@ void working_step(struct working *working, const char *source, const char *forma
     steps[working->step_count++] = (struct step){text, source};
 }
 
-/* Where a fact stands in `seen`, or would stand: an open table of positions in `reads`, plus one.
- */
-static size_t *seen_of(const struct working *working, const struct object *object, unsigned slot)
+/* Room for this fact and all before it. False: no memory. */
+static bool widen_seen(struct working *working, size_t fact)
 {
-    size_t at = ((size_t)(uintptr_t)object >> 4) * 31 + slot * 7;
-    for (;; at++) {
-        size_t *seen = &working->seen[at & (working->seen_capacity - 1)];
-        if (*seen == 0)
-            return seen;
-        const struct fact_read *read = &working->reads[*seen - 1];
-        if (read->object == object && read->slot == slot)
-            return seen;
-    }
-}
-
-/* Keeps half of the table empty. False: no memory. */
-static bool widen_seen(struct working *working)
-{
-    if (2 * (working->read_count + 1) <= working->seen_capacity)
-        return true;
-    size_t capacity = working->seen_capacity > 0 ? 2 * working->seen_capacity : 64;
-    size_t *seen = arena_take(working->arena, capacity * sizeof *seen);
+    size_t count = working->design != NULL ? working->design->fact_count : 0;
+    if (count <= fact)
+        count = 2 * (fact + 1);
+    uint32_t *seen = arena_take(working->arena, count * sizeof *seen);
     if (seen == NULL)
         return false;
-    memset(seen, 0, capacity * sizeof *seen);
+    if (working->seen_count > 0)
+        memcpy(seen, working->seen, working->seen_count * sizeof *seen);
     working->seen = seen;
-    working->seen_capacity = capacity;
-    for (size_t i = 0; i < working->read_count; i++)
-        *seen_of(working, working->reads[i].object, working->reads[i].slot) = i + 1;
+    working->seen_count = count;
     return true;
 }
 
 void working_read(struct working *working, const struct object *object, unsigned slot)
 {
-    if (!widen_seen(working))
+    size_t fact = object->first_fact + slot;
+    if (fact >= working->seen_count && !widen_seen(working, fact))
         return;
-    size_t *seen = seen_of(working, object, slot);
-    if (*seen != 0)
+    if (working->seen[fact] == working->round + 1)
         return;
     struct fact_read *reads = arena_grow(working->arena, working->reads, working->read_count,
                                          &working->read_capacity, sizeof *reads);
@@ -87,7 +73,7 @@ void working_read(struct working *working, const struct object *object, unsigned
         return;
     working->reads = reads;
     reads[working->read_count++] = (struct fact_read){object, slot};
-    *seen = working->read_count;
+    working->seen[fact] = working->round + 1;
 }
 
 bool working_missing(struct working *working, const struct object *object, unsigned slot)

@@ -1,6 +1,8 @@
 /* calc: calculators as pure functions that record their working steps. Alone knows GEOS. */
 #ifndef CALC_WORKING_H
 #define CALC_WORKING_H
+#include <stdint.h>
+
 #include "design.h"
 
 /* How a calculation ended other than with a result. */
@@ -43,8 +45,10 @@ struct working {
     size_t step_count, step_capacity;
     struct fact_read *reads; /* each fact once, in the order of first reading */
     size_t read_count, read_capacity;
-    size_t *seen; /* finds a fact in `reads` */
-    size_t seen_capacity;
+    bool is_lasting;   /* the arena outlives the finding, and so the arrays are used again */
+    uint32_t *seen;    /* of each fact the round in which it was last read, plus one */
+    size_t seen_count; /* facts that `seen` has room for */
+    uint32_t round;    /* of the finding that is made */
     struct stop stop;
     struct layout *layout; /* lives as long as the review, not as one calculation */
 };

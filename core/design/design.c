@@ -44,6 +44,8 @@ struct object *design_add(struct design *design, enum kind_id id, struct object 
         return NULL;
     object->place = place;
     object->ordinal = all->count;
+    object->first_fact = design->fact_count;
+    design->fact_count += kind->fact_count;
     for (size_t slot = 0; slot < kind->fact_count; slot++)
         object->facts[slot].place = place;
     all->items = items;

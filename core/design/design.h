@@ -48,6 +48,7 @@ struct object {
     struct place place;
     struct object *parent; /* NULL: the design itself */
     size_t ordinal;        /* among its kind, from 0, in file order */
+    size_t first_fact;     /* number of its first fact among all of the design */
     struct fact facts[];
 };
 
@@ -61,6 +62,7 @@ struct design {
     const char *path;
     struct object *root;
     struct objects of_kind[KIND_COUNT]; /* all things of a kind, in file order */
+    size_t fact_count;                  /* of all things together, told or not */
     /* Where things of a kind may still be untold: a list, or what would hold it, that is missing.
      * No object: all are told. Set by design_link. */
     struct {

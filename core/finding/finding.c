@@ -26,6 +26,21 @@ struct finding *finding_add(struct findings *findings)
     return finding;
 }
 
+struct input *findings_add_input(struct findings *findings)
+{
+    const struct input **inputs =
+        arena_grow(findings->arena, findings->inputs, findings->input_count,
+                   &findings->input_capacity, sizeof *inputs);
+    struct input *input = inputs != NULL ? arena_take(findings->arena, sizeof *input) : NULL;
+    if (inputs != NULL)
+        findings->inputs = inputs;
+    if (input != NULL) {
+        input->number = findings->input_count;
+        inputs[findings->input_count++] = input;
+    }
+    return input;
+}
+
 const char *finding_fingerprint(const struct finding *finding, struct arena *arena)
 {
     return arena_format(arena, "%s|%s:%s", finding->rule->id, finding->about_kind,

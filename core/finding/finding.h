@@ -62,8 +62,9 @@ struct test {
     size_t option_count;
 };
 
-/* A fact that the finding rests on. */
+/* A fact that findings rest on. */
 struct input {
+    size_t number;      /* among those of the review */
     const char *fact;   /* "busbar main: rating" */
     struct amount is;   /* AMOUNT_NONE: missing, or a list */
     const char *text;   /* as people read it */
@@ -93,8 +94,8 @@ struct finding {
     const char *remedy; /* or NULL */
     struct test *tests;
     size_t test_count, test_capacity;
-    struct input *inputs;
-    size_t input_count, input_capacity;
+    const struct input **inputs; /* shared by all findings that rest on the fact */
+    size_t input_count;
     const struct value **values; /* that decided, each once, in the order of first reading */
     size_t value_count, value_capacity;
     struct line *working;
@@ -109,6 +110,8 @@ struct findings {
     struct arena *arena;
     struct finding **items;
     size_t count, capacity;
+    const struct input **inputs; /* that any of them rests on, each once */
+    size_t input_count, input_capacity;
 };
 
 struct finding_counts {
@@ -144,6 +147,8 @@ bool test_settle_group(struct test *group);
 struct test *test_add(struct test **tests, size_t *count, size_t *capacity, struct arena *arena);
 /* A new finding at the end; NULL: no memory. */
 struct finding *finding_add(struct findings *findings);
+/* A new input for findings to share. NULL: no memory. */
+struct input *findings_add_input(struct findings *findings);
 /* What is compared with what, both in one unit and with as many digits as it takes to tell them
  * apart. Buffers of at least 128 bytes. */
 void test_write_amounts(char *actual, char *limit, size_t size, const struct test *test);

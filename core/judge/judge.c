@@ -316,7 +316,8 @@ bool judge_review(struct findings *findings, struct judge *judge, const struct d
     judge->findings = findings;
     judge->page = findings->arena;
     judge->problems = problems;
-    bool is_kept = true;
+    judge->told = arena_take(findings->arena, design->fact_count * sizeof *judge->told);
+    bool is_kept = judge->told != NULL;
     for (size_t i = 0; is_kept && i < rulebook->rule_count; i++) {
         judge->rule = &rulebook->rules[i];
         if (judge->rule->holds)

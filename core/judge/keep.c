@@ -49,13 +49,16 @@ static const char *text_of_read(struct judge *judge, const struct fact_read *rea
     return arena_copy(judge->page, amount, strlen(amount));
 }
 
-static bool keep_read(struct judge *judge, const struct fact_read *read)
+/* What a fact says, written out once in a review: hundreds of findings may rest on it. */
+static const struct input *told_of(struct judge *judge, const struct fact_read *read)
 {
-    struct finding *finding = judge->finding;
     const struct fact *fact = object_fact(read->object, read->slot);
-    if (!is_value(object_row(read->object, read->slot)->type))
-        return true;
-    struct input *input = &finding->inputs[finding->input_count++];
+    const struct input **told = &judge->told[read->object->first_fact + read->slot];
+    if (*told != NULL)
+        return *told;
+    struct input *input = findings_add_input(judge->findings);
+    if (input == NULL)
+        return NULL;
     input->fact = room_name_of_read(judge, read);
     input->is = object_amount(read->object, read->slot);
     input->text = text_of_read(judge, read);
@@ -63,7 +66,29 @@ static bool keep_read(struct judge *judge, const struct fact_read *read)
     input->is_assumed = fact->state == FACT_ASSUMED;
     input->assumed_why = read->object->kind->absences[read->slot].why;
     input->place = fact->place;
-    return input->fact != NULL && input->text != NULL;
+    if (input->fact == NULL || input->text == NULL)
+        return NULL;
+    return *told = input;
+}
+
+static bool keep_reads(struct judge *judge)
+{
+    struct finding *finding = judge->finding;
+    const struct working *working = judge->working;
+    /* Hundreds for some findings, and their number is known: no growing by halves. */
+    finding->inputs = arena_take(judge->page, working->read_count * sizeof *finding->inputs);
+    if (finding->inputs == NULL)
+        return false;
+    for (size_t i = 0; i < working->read_count; i++) {
+        const struct fact_read *read = &working->reads[i];
+        if (!is_value(object_row(read->object, read->slot)->type))
+            continue;
+        const struct input *input = told_of(judge, read);
+        if (input == NULL)
+            return false;
+        finding->inputs[finding->input_count++] = input;
+    }
+    return true;
 }
 
 /* The working, copied into the finding before the next one begins. */
@@ -71,14 +96,8 @@ bool room_keep_working(struct judge *judge)
 {
     struct finding *finding = judge->finding;
     const struct working *working = judge->working;
-    /* Hundreds for some findings, and their number is known: no growing by halves. */
-    finding->inputs = arena_take(judge->page, working->read_count * sizeof *finding->inputs);
-    finding->input_capacity = working->read_count;
-    if (finding->inputs == NULL)
+    if (!keep_reads(judge))
         return false;
-    for (size_t i = 0; i < working->read_count; i++)
-        if (!keep_read(judge, &working->reads[i]))
-            return false;
     for (size_t i = 0; i < working->step_count; i++) {
         struct line *lines = arena_grow(judge->page, finding->working, finding->line_count,
                                         &finding->line_capacity, sizeof *lines);

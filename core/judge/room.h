@@ -95,7 +95,8 @@ struct judge {
     struct working *working;
     struct findings *findings;
     struct problems *problems;
-    struct arena *page; /* the findings' arena */
+    struct arena *page;        /* the findings' arena */
+    const struct input **told; /* by number of the fact; NULL: no finding rests on it so far */
     const struct rule *rule;
     const char *gave_up; /* the rule ran away, so that it is not run again; or NULL */
     struct stir *stir;   /* or NULL */

@@ -151,8 +151,7 @@ static int push_fact(lua_State *lua, const struct object *object, unsigned slot)
     const struct fact_row *row = object_row(object, slot);
     const struct fact *fact = object_fact(object, slot);
     struct working *working = room_judge(lua)->working;
-    room_charge(lua,
-                1 + working->read_count / 256); /* each is noted once: they are looked through */
+    room_charge(lua, 1);
     working_read(working, object, slot);
     if (fact->state == FACT_MISSING) {
         working_missing(working, object, slot);

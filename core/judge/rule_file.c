@@ -1,6 +1,7 @@
 /* A rule's text: read once, looked over, compiled once per judge. */
 #include "room_limits.h"
 
+#include <ctype.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -69,9 +70,17 @@ static size_t skip_string(const char *text, size_t length, size_t at)
     return at < length ? at + 1 : length;
 }
 
+/* Nearly every byte can neither open something nor compare. */
+static size_t skip_plain(const char *text, size_t length, size_t at)
+{
+    while (at < length && (isalnum((unsigned char)text[at]) || text[at] == ' '))
+        at++;
+    return at;
+}
+
 bool rule_text_find_equals(const char *text, size_t length, size_t *at)
 {
-    for (size_t i = 0; i < length;) {
+    for (size_t i = skip_plain(text, length, 0); i < length; i = skip_plain(text, length, i)) {
         size_t end = skip_long_bracket(text, length, i);
         if (end != 0)
             i = end;

@@ -232,6 +232,12 @@ struct quantity quantity_of(double value, const char *unit)
 
 double quantity_as(struct quantity quantity, const char *unit)
 {
+    const struct unit *written = quantity.unit;
+
+    /* Mostly it is asked for in the unit in which it was told. */
+    if (written && strcmp(written->name, unit) == 0 &&
+        dimension_is_same(written->dimension, quantity.dimension))
+        return (quantity.value - written->offset) / written->factor;
     struct unit_reading reading = own_unit(unit, &quantity.dimension);
 
     assert(dimension_is_same(reading.dimension, quantity.dimension));

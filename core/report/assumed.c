@@ -73,7 +73,7 @@ bool assumed_collect(struct assumption **out, size_t *count, struct finding *con
     struct collection collection = {.seen = {.arena = arena}, .arena = arena};
     for (size_t i = 0; i < finding_count; i++)
         for (size_t k = 0; k < findings[i]->input_count; k++) {
-            const struct input *input = &findings[i]->inputs[k];
+            const struct input *input = findings[i]->inputs[k];
             if ((input->is_assumed || is_guess(input)) && !add(&collection, input))
                 return false;
         }

@@ -227,7 +227,7 @@ static bool tell_working(const struct block *block)
     if (!block->report->with_working)
         return true;
     for (size_t i = 0; i < finding->input_count; i++) {
-        const struct input *input = &finding->inputs[i];
+        const struct input *input = finding->inputs[i];
         const char *place = place_text(input->place, block->arena);
         if (place == NULL ||
             !block_tell(block, i == 0 ? "read" : "",

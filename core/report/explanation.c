@@ -74,7 +74,7 @@ static size_t count_alike(const struct finding *finding, size_t at, bool before)
 {
     size_t count = 0;
     for (size_t i = before ? 0 : at + 1; i < (before ? at : finding->input_count); i++)
-        count += is_alike(&finding->inputs[at], &finding->inputs[i]);
+        count += is_alike(finding->inputs[at], finding->inputs[i]);
     return count;
 }
 
@@ -101,7 +101,7 @@ static bool tell_inputs(struct explaining *sheet, const struct finding *finding)
         return false;
     for (size_t i = 0; i < finding->input_count; i++)
         if (count_alike(finding, i, true) == 0 &&
-            !tell_input(sheet, &finding->inputs[i], count_alike(finding, i, false)))
+            !tell_input(sheet, finding->inputs[i], count_alike(finding, i, false)))
             return false;
     return true;
 }

@@ -31,11 +31,11 @@ static size_t collect(struct shared *shared, struct html *html, const struct fin
     struct index seen = {.arena = html->arena};
     size_t count = 0;
     for (size_t i = 0; i < finding->input_count; i++) {
-        const char *key = key_of(html, &finding->inputs[i]);
+        const char *key = key_of(html, finding->inputs[i]);
         struct shared *one = index_find(&seen, key);
         if (one == NULL) {
             one = &shared[count++];
-            one->first = &finding->inputs[i];
+            one->first = finding->inputs[i];
             if (!index_add(&seen, key, one))
                 html->is_short = true;
         }

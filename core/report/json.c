@@ -76,6 +76,32 @@ static json_t *findings_json(const struct report *report, struct arena *arena)
     return json_whole(array, is_whole);
 }
 
+static json_t *fact_json(const struct input *input)
+{
+    json_t *object = json_object();
+    bool is_whole = json_put(object, "fact", json_text(input->fact));
+    is_whole = is_whole &&
+               (input->is.type == AMOUNT_NONE ? json_put(object, "value", json_text(input->text)) &&
+                                                    json_put(object, "unit", json_null())
+                                              : json_put_amount(object, input->is, NULL));
+    return json_whole(object, is_whole && json_put(object, "place", json_place(input->place)) &&
+                                  json_put(object, "source", json_text(input->source)) &&
+                                  json_put(object, "assumed",
+                                           input->is_assumed ? json_text(input->assumed_why != NULL
+                                                                             ? input->assumed_why
+                                                                             : "not given")
+                                                             : json_null()));
+}
+
+static json_t *facts_json(const struct findings *findings)
+{
+    json_t *array = json_array();
+    bool is_whole = array != NULL;
+    for (size_t i = 0; is_whole && findings != NULL && i < findings->input_count; i++)
+        is_whole = json_push(array, fact_json(findings->inputs[i]));
+    return json_whole(array, is_whole);
+}
+
 static json_t *unread_json(const struct unread *unread)
 {
     json_t *object = json_object();
@@ -112,6 +138,7 @@ json_t *json_report(const struct report *report, struct arena *arena)
             json_put(object, "counts", counts_json(report->findings)) &&
             json_put(object, "problems", problems_json(report->problems)) &&
             json_put(object, "findings", findings_json(report, arena)) &&
+            json_put(object, "facts", facts_json(report->findings)) &&
             json_put(object, "not_checked", not_checked_json(report, arena)) &&
             json_put(object, "caution", json_text(report_caution())));
 }

@@ -22,17 +22,13 @@ struct places {
 
 static bool collect_read(struct places *out, const struct findings *findings, struct arena *arena)
 {
-    size_t most = 1;
-    for (size_t i = 0; i < findings->count; i++)
-        most += findings->items[i]->input_count;
     out->count = 0;
-    out->items = arena_take(arena, most * sizeof *out->items);
+    out->items = arena_take(arena, (findings->input_count + 1) * sizeof *out->items);
     if (out->items == NULL)
         return false;
-    for (size_t i = 0; i < findings->count; i++)
-        for (size_t k = 0; k < findings->items[i]->input_count; k++)
-            if (findings->items[i]->inputs[k].place.file != NULL)
-                out->items[out->count++] = findings->items[i]->inputs[k].place;
+    for (size_t i = 0; i < findings->input_count; i++)
+        if (findings->inputs[i]->place.file != NULL)
+            out->items[out->count++] = findings->inputs[i]->place;
     qsort(out->items, out->count, sizeof *out->items, compare_places);
     return true;
 }

@@ -47,8 +47,10 @@ static const char *permit_of(const struct design *design)
 
 static bool judge_all(struct review *review, struct bench *bench, bool with_working)
 {
-    struct working working = {
-        .arena = bench->arena, .design = review->design, .keeps_steps = with_working};
+    struct working working = {.arena = bench->arena,
+                              .design = review->design,
+                              .keeps_steps = with_working,
+                              .is_lasting = true};
     bool is_judged = judge_review(&review->findings, bench->judge, review->design, review->rulebook,
                                   &working, &review->problems);
     working_close(&working);

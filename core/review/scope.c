@@ -23,18 +23,18 @@ static bool is_covered(const struct rulebook *rulebook, const char *thing)
 
 /* The fact that told of the thing. */
 static bool add_input(struct finding *finding, const char *thing, const struct fact *fact,
-                      struct arena *arena)
+                      struct findings *findings)
 {
-    struct input *input = arena_take(arena, sizeof *input);
-    if (input == NULL)
+    struct arena *arena = findings->arena;
+    struct input *input = findings_add_input(findings);
+    finding->inputs = arena_take(arena, sizeof *finding->inputs);
+    if (input == NULL || finding->inputs == NULL)
         return false;
-    *input = (struct input){
-        .fact = arena_format(arena, "%s %s", finding->about_kind, finding->about_name),
-        .text = fact->written != NULL ? fact->written : thing,
-        .source = fact->source,
-        .place = fact->place};
-    finding->inputs = input;
-    finding->input_count = finding->input_capacity = 1;
+    input->fact = arena_format(arena, "%s %s", finding->about_kind, finding->about_name);
+    input->text = fact->written != NULL ? fact->written : thing;
+    input->source = fact->source;
+    input->place = fact->place;
+    finding->inputs[finding->input_count++] = input;
     return input->fact != NULL;
 }
 
@@ -56,7 +56,7 @@ static bool add(const struct scope *scope, const char *thing, const struct objec
     finding->about_name = about->path;
     finding->place = fact->place;
     finding->order = SIZE_MAX; /* behind all rules */
-    if (!add_input(finding, thing, fact, arena))
+    if (!add_input(finding, thing, fact, scope->findings))
         return false;
     struct test *test =
         test_add(&finding->tests, &finding->test_count, &finding->test_capacity, arena);

@@ -15,7 +15,14 @@ local function check_all(texts)
   local output = plumb.run({ "check", "--from-list", folder .. "/meta.list", "--jobs", "2", "--with-working",
     "--book", "marrow-bay", "--catalogues", plumb.top .. "/samples/catalogue" })
   local reports = {}
-  for line in output:gmatch("[^\n]+") do reports[#reports + 1] = cjson.decode(line) end
+  for line in output:gmatch("[^\n]+") do
+    local report = cjson.decode(line)
+    -- Facts are told once, and named by number from 0.
+    for _, finding in ipairs(report.findings) do
+      for i, number in ipairs(finding.inputs) do finding.inputs[i] = report.facts[number + 1] end
+    end
+    reports[#reports + 1] = report
+  end
   assert(#reports == #texts, ("%d reports of %d designs"):format(#reports, #texts))
   return reports
 end

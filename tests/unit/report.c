@@ -138,7 +138,7 @@ struct scene {
     struct waiver waiver;
     struct test far[1], near[1], group[1], open[1], pass[1], waived[1];
     struct option options[2];
-    struct input inputs[3];
+    struct input *shared[3];
     struct line working[1];
     struct rule rules[1];
 };
@@ -195,17 +195,21 @@ static void set_scene(struct scene *scene, struct arena *arena)
     scene->pass[0] = amperes(110, 125);
     scene->waived[0] = amperes(200, 125);
     struct finding *fail = add(scene, "main", scene->group);
-    scene->inputs[0] = (struct input){.fact = "service: rating",
-                                      .text = "200 A",
-                                      .is = object_amount(service, SLOT_service_rating),
-                                      .place = {"house.yaml", 4, 11}};
-    scene->inputs[1] = (struct input){.fact = "breaker pv: serves",
-                                      .text = "none",
-                                      .is_assumed = true,
-                                      .assumed_why = "it serves ordinary loads"};
-    scene->inputs[2] = scene->inputs[1];
-    scene->inputs[2].fact = "breaker spare: serves";
-    fail->inputs = scene->inputs;
+    for (size_t i = 0; i < 3; i++)
+        scene->shared[i] = findings_add_input(&scene->findings);
+    struct input *rating = scene->shared[0], *assumed = scene->shared[1];
+    rating->fact = "service: rating";
+    rating->text = "200 A";
+    rating->is = object_amount(service, SLOT_service_rating);
+    rating->place = (struct place){"house.yaml", 4, 11};
+    assumed->fact = "breaker pv: serves";
+    assumed->text = "none";
+    assumed->is_assumed = true;
+    assumed->assumed_why = "it serves ordinary loads";
+    *scene->shared[2] = *assumed;
+    scene->shared[2]->number = 2;
+    scene->shared[2]->fact = "breaker spare: serves";
+    fail->inputs = scene->findings.inputs;
     fail->input_count = 3;
     scene->working[0] = (struct line){"125 % of 32 A = 40 A", "Code 5-1"};
     fail->working = scene->working;
@@ -237,8 +241,9 @@ static const char *word(json_t *object, const char *key)
     return json_string_value(json_object_get(object, key));
 }
 
-static void test_json_findings(json_t *findings)
+static void test_json_findings(json_t *report)
 {
+    json_t *findings = json_object_get(report, "findings");
     json_t *fail = json_array_get(findings, 0), *open = json_array_get(findings, 1),
            *pass = json_array_get(findings, 2), *waived = json_array_get(findings, 3);
     CHECK_TEXT(word(fail, "rule"), "pell-harbor/bus", "the rule");
@@ -256,12 +261,15 @@ static void test_json_findings(json_t *findings)
     CHECK_TEXT(word(json_object_get(leaf, "limit"), "unit"), "A", "a limit with its unit");
     CHECK(json_integer_value(json_object_get(json_object_get(leaf, "actual"), "value")) == 165,
           "and the number beside it");
-    json_t *input = json_array_get(json_object_get(fail, "inputs"), 0);
+    json_t *facts = json_object_get(report, "facts"), *inputs = json_object_get(fail, "inputs");
+    CHECK(json_array_size(inputs) == 3 && json_integer_value(json_array_get(inputs, 2)) == 2,
+          "the facts that it rests on, by number");
+    json_t *input = json_array_get(facts, 0);
     CHECK(json_number_value(json_object_get(input, "value")) == 200, "an input's value");
     CHECK(json_integer_value(json_object_get(json_object_get(input, "place"), "line")) == 4,
           "and its place");
-    CHECK_TEXT(word(json_array_get(json_object_get(fail, "inputs"), 1), "assumed"),
-               "it serves ordinary loads", "what was assumed says why");
+    CHECK_TEXT(word(json_array_get(facts, 1), "assumed"), "it serves ordinary loads",
+               "what was assumed says why");
     CHECK_TEXT(word(json_array_get(json_object_get(fail, "working"), 0), "text"),
                "125 % of 32 A = 40 A", "the working");
     json_t *missing = json_array_get(json_object_get(open, "missing"), 0);
@@ -289,7 +297,7 @@ static void test_json(const struct scene *scene)
               json_integer_value(json_object_get(counts, "open")) == 1 &&
               json_integer_value(json_object_get(counts, "waived")) == 1,
           "the counts");
-    test_json_findings(json_object_get(json, "findings"));
+    test_json_findings(json);
     json_t *unread = json_object_get(json, "not_checked");
     CHECK(json_array_size(unread) == 1, "one fact was read by no rule");
     CHECK_TEXT(word(json_array_get(unread, 0), "fact"), "voltage", "and it is named");
