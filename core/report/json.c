@@ -1,6 +1,8 @@
 /* The report for programs: the shape is documented with its schema. */
 #include "report.h"
 
+#include <string.h>
+
 #include "parts.h"
 #include "unread.h"
 
@@ -66,16 +68,6 @@ static json_t *problems_json(const struct problems *problems)
     return json_whole(array, is_whole);
 }
 
-static json_t *findings_json(const struct report *report, struct arena *arena)
-{
-    const struct findings *findings = report->findings;
-    json_t *array = json_array();
-    bool is_whole = array != NULL;
-    for (size_t i = 0; is_whole && findings != NULL && i < findings->count; i++)
-        is_whole = json_push(array, json_finding(findings->items[i], report->design, arena));
-    return json_whole(array, is_whole);
-}
-
 static json_t *fact_json(const struct input *input)
 {
     json_t *object = json_object();
@@ -91,15 +83,6 @@ static json_t *fact_json(const struct input *input)
                                                                              ? input->assumed_why
                                                                              : "not given")
                                                              : json_null()));
-}
-
-static json_t *facts_json(const struct findings *findings)
-{
-    json_t *array = json_array();
-    bool is_whole = array != NULL;
-    for (size_t i = 0; is_whole && findings != NULL && i < findings->input_count; i++)
-        is_whole = json_push(array, fact_json(findings->inputs[i]));
-    return json_whole(array, is_whole);
 }
 
 static json_t *unread_json(const struct unread *unread)
@@ -125,7 +108,7 @@ static json_t *not_checked_json(const struct report *report, struct arena *arena
     return json_whole(array, is_whole);
 }
 
-json_t *json_report(const struct report *report, struct arena *arena)
+static json_t *head_json(const struct report *report)
 {
     json_t *object = json_object();
     return json_whole(
@@ -136,18 +119,109 @@ json_t *json_report(const struct report *report, struct arena *arena)
             json_put(object, "books", books_json(report->rulebook)) &&
             json_put(object, "on", report->has_date ? json_date(report->on) : json_null()) &&
             json_put(object, "counts", counts_json(report->findings)) &&
-            json_put(object, "problems", problems_json(report->problems)) &&
-            json_put(object, "findings", findings_json(report, arena)) &&
-            json_put(object, "facts", facts_json(report->findings)) &&
-            json_put(object, "not_checked", not_checked_json(report, arena)) &&
-            json_put(object, "caution", json_text(report_caution())));
+            json_put(object, "problems", problems_json(report->problems)));
+}
+
+static json_t *tail_json(const struct report *report, struct arena *arena)
+{
+    json_t *object = json_object();
+    return json_whole(object, json_put(object, "not_checked", not_checked_json(report, arena)) &&
+                                  json_put(object, "caution", json_text(report_caution())));
+}
+
+/* The long lists of a report, item by item. */
+static json_t *finding_at(const struct report *report, size_t at, struct arena *arena)
+{
+    return json_finding(report->findings->items[at], report->design, arena);
+}
+
+static json_t *fact_at(const struct report *report, size_t at, struct arena *arena)
+{
+    (void)arena;
+    return fact_json(report->findings->inputs[at]);
+}
+
+typedef json_t *item_at(const struct report *report, size_t at, struct arena *arena);
+
+static bool put_list(json_t *object, const char *key, const struct report *report, item_at *item,
+                     size_t count, struct arena *arena)
+{
+    json_t *array = json_array();
+    bool is_whole = array != NULL;
+    for (size_t i = 0; is_whole && i < count; i++)
+        is_whole = json_push(array, item(report, i, arena));
+    return json_put(object, key, json_whole(array, is_whole));
+}
+
+static size_t finding_count(const struct report *report)
+{
+    return report->findings != NULL ? report->findings->count : 0;
+}
+
+static size_t fact_count(const struct report *report)
+{
+    return report->findings != NULL ? report->findings->input_count : 0;
+}
+
+static json_t *report_json(const struct report *report, struct arena *arena)
+{
+    json_t *object = head_json(report), *tail = tail_json(report, arena);
+    bool is_whole =
+        object != NULL && tail != NULL &&
+        put_list(object, "findings", report, finding_at, finding_count(report), arena) &&
+        put_list(object, "facts", report, fact_at, fact_count(report), arena) &&
+        json_object_update(object, tail) == 0;
+    json_decref(tail);
+    return json_whole(object, is_whole);
+}
+
+/* The members of an object without its braces. */
+static bool write_members(struct text *out, json_t *object)
+{
+    size_t begin = out->length;
+    if (!json_write(out, object, JSON_COMPACT))
+        return false;
+    out->length--;
+    memmove(out->bytes + begin, out->bytes + begin + 1, out->length - begin - 1);
+    out->length--;
+    return true;
+}
+
+static bool write_list(struct text *out, const char *key, const struct report *report,
+                       item_at *item, size_t count, struct arena *arena)
+{
+    text_add_format(out, ",\"%s\":[", key);
+    for (size_t i = 0; i < count; i++) {
+        if (i > 0)
+            text_add(out, ",", 1);
+        if (!json_write(out, item(report, i, arena), JSON_COMPACT))
+            return false;
+    }
+    text_add(out, "]", 1);
+    return true;
+}
+
+/* The same as compact JSON, but never whole in memory: batches run with little. */
+bool report_write_ndjson(struct text *out, const struct report *report)
+{
+    struct arena *arena = arena_new();
+    text_add(out, "{", 1);
+    bool is_written =
+        arena != NULL && write_members(out, head_json(report)) &&
+        write_list(out, "findings", report, finding_at, finding_count(report), arena) &&
+        write_list(out, "facts", report, fact_at, fact_count(report), arena);
+    text_add(out, ",", 1);
+    is_written = is_written && write_members(out, tail_json(report, arena));
+    text_add(out, "}\n", 2);
+    arena_free(arena);
+    return is_written && !out->is_short;
 }
 
 bool report_write_json(struct text *out, const struct report *report)
 {
     struct arena *arena = arena_new();
     bool is_written =
-        json_write(out, arena != NULL ? json_report(report, arena) : NULL, JSON_INDENT(2));
+        json_write(out, arena != NULL ? report_json(report, arena) : NULL, JSON_INDENT(2));
     text_add(out, "\n", 1);
     arena_free(arena);
     return is_written && !out->is_short;

@@ -25,8 +25,6 @@ bool json_put_amount(json_t *object, struct amount amount, const struct unit *un
 json_t *json_tests(const struct test *tests, size_t count);
 /* Hands a value on that is whole; else frees it and gives NULL. */
 json_t *json_whole(json_t *value, bool is_whole);
-/* A report whole. */
-json_t *json_report(const struct report *report, struct arena *arena);
 /* Adds the value as text, with jansson's flags; the value is gone then. False: no memory, which a
  * value of NULL stands for, too. */
 bool json_write(struct text *out, json_t *value, size_t flags);
