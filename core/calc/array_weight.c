@@ -50,32 +50,44 @@ static bool find_area(double *out, const struct object *module, struct working *
     return true;
 }
 
+/* A module of a model, as the one before it: its facts need not be read again. */
+struct like {
+    const struct object *model;
+    double weight, area;
+};
+
 /* Adds one module unless it is to be removed. Its weight is asked for only where it is wanted. */
-static bool add_module(struct sum *sum, const struct object *module, bool wants_weight,
-                       struct working *working)
+static bool add_module(struct sum *sum, struct like *last, const struct object *module,
+                       bool wants_weight, struct working *working)
 {
     const struct object *model;
     const char *status;
-    double area;
     struct quantity weight = {0};
     if (!need_word(&status, module, SLOT_module_status, working))
         return false;
     if (strcmp(status, "removed") == 0)
         return true;
-    if (!find_area(&area, module, working) || !find_model(&model, module, working) ||
-        (wants_weight && !need_quantity(&weight, model, SLOT_module_model_weight, working)))
+    if (!find_model(&model, module, working))
         return false;
+    if (model != last->model) {
+        if (!find_area(&last->area, module, working) ||
+            (wants_weight && !need_quantity(&weight, model, SLOT_module_model_weight, working)))
+            return false;
+        last->model = model;
+        last->weight = weight.value;
+    }
     sum->count++;
-    sum->area += area;
-    sum->weight += weight.value;
+    sum->area += last->area;
+    sum->weight += last->weight;
     return true;
 }
 
 static bool add_all(struct sum *sum, struct object *const *modules, size_t count, bool wants_weight,
                     struct working *working)
 {
+    struct like last = {NULL, 0, 0};
     for (size_t i = 0; i < count; i++)
-        if (!add_module(sum, modules[i], wants_weight, working))
+        if (!add_module(sum, &last, modules[i], wants_weight, working))
             return false;
     return true;
 }

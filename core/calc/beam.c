@@ -76,6 +76,8 @@ static void seek_deflection(struct beam_result *out, const struct stretch *stret
         return;
     for (int i = 0; i < 80; i++) {
         double middle = (from + to) / 2;
+        if (!(middle > from && middle < to)) /* no number lies between them any more */
+            break;
         if ((turn + bent_slope(beam, stretch->left, middle) > 0) == (first > 0))
             from = middle;
         else

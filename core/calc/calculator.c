@@ -4,6 +4,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "kept.h"
 #include "unit.h"
 
 static const struct calculator *const lists[] = {
@@ -43,7 +44,8 @@ const struct calculator *calculator_find(enum kind_id about_kind, const char *na
 {
     for (size_t i = 0; i < sizeof lists / sizeof lists[0]; i++)
         for (const struct calculator *one = lists[i]; one->name != NULL; one++)
-            if (one->about_kind == about_kind && strcmp(one->name, name) == 0)
+            if (one->about_kind == about_kind && one->name[0] == name[0] &&
+                strcmp(one->name, name) == 0)
                 return one;
     return NULL;
 }
@@ -156,25 +158,50 @@ static void note_results(const struct calculator *calculator, const struct amoun
     }
 }
 
-bool calculator_run(const struct calculator *calculator, struct amount *results,
-                    const struct object *about, const struct amount *inputs,
-                    struct working *working)
+static bool check_results(const struct calculator *calculator, const struct amount *results,
+                          struct working *working)
 {
-    for (size_t i = 0; i < CALCULATOR_RESULTS; i++)
-        results[i] = (struct amount){.type = AMOUNT_NONE};
-    for (size_t i = 0; i < calculator->input_count; i++)
-        if (!check_input(&calculator->inputs[i], &inputs[i], working))
-            return false;
-    if (working->keeps_steps)
-        note_call(calculator, about, inputs, working);
-    if (!calculator->run(results, about, inputs, working))
-        return false;
     for (size_t i = 0; i < calculator->result_count; i++)
         if ((results[i].type == AMOUNT_QUANTITY || results[i].type == AMOUNT_NUMBER) &&
             !isfinite(results[i].quantity.value))
             return working_wrong(working, calculator->results[i].name, "%s came out not finite",
                                  calculator->results[i].name);
+    return true;
+}
+
+/* Works the answer out, with its steps where they are kept. */
+static bool run(const struct calculator *calculator, struct amount *results,
+                const struct object *about, const struct amount *inputs, struct working *working)
+{
+    for (size_t i = 0; i < calculator->input_count; i++)
+        if (!check_input(&calculator->inputs[i], &inputs[i], working))
+            return false;
+    if (working->keeps_steps)
+        note_call(calculator, about, inputs, working);
+    if (!calculator->run(results, about, inputs, working) ||
+        !check_results(calculator, results, working))
+        return false;
     if (working->keeps_steps)
         note_results(calculator, results, working);
+    return true;
+}
+
+bool calculator_run(const struct calculator *calculator, struct amount *results,
+                    const struct object *about, const struct amount *inputs,
+                    struct working *working)
+{
+    bool is_kept = calculator->about_kind == KIND_NONE && !working->keeps_steps;
+    const struct amount *before =
+        is_kept ? kept_find(working->kept, calculator, NULL, inputs) : NULL;
+    for (size_t i = 0; i < CALCULATOR_RESULTS; i++)
+        results[i] = before != NULL && i < calculator->result_count
+                         ? before[i]
+                         : (struct amount){.type = AMOUNT_NONE};
+    if (before != NULL)
+        return true;
+    if (!run(calculator, results, about, inputs, working))
+        return false;
+    if (is_kept)
+        kept_add(&working->kept, calculator, NULL, inputs, results);
     return true;
 }

@@ -136,25 +136,41 @@ static void place_module(struct layout_module *module, const struct layout_plane
     module->is_off_plane = is_apart && !is_in;
 }
 
-static bool read_module(struct layout_module *out, const struct object *module,
-                        struct working *working)
+/* How large the modules of a model are; that of the module before need not be read again. */
+struct extent {
+    const struct object *model;
+    double length, width;
+};
+
+static bool read_extent(struct extent *extent, const struct object *model, struct working *working)
+{
+    struct quantity length, width;
+    if (model == extent->model)
+        return true;
+    if (!need_quantity(&length, model, SLOT_module_model_length, working) ||
+        !need_quantity(&width, model, SLOT_module_model_width, working))
+        return false;
+    *extent = (struct extent){model, length.value, width.value};
+    return true;
+}
+
+static bool read_module(struct layout_module *out, struct extent *extent,
+                        const struct object *module, struct working *working)
 {
     const struct fact *at;
     const struct object *model;
     const char *orientation;
-    struct quantity length, width;
     if (!layout_need_fact(&at, module, SLOT_module_at, working) ||
         !need_word(&orientation, module, SLOT_module_orientation, working) ||
         !need_object(&model, module, SLOT_module_model, working))
         return false;
     if (model == NULL)
         return working_missing(working, module, SLOT_module_model);
-    if (!need_quantity(&length, model, SLOT_module_model_length, working) ||
-        !need_quantity(&width, model, SLOT_module_model_width, working))
+    if (!read_extent(extent, model, working))
         return false;
     bool is_portrait = strcmp(orientation, "portrait") == 0;
-    double along = is_portrait ? width.value : length.value;
-    double up = is_portrait ? length.value : width.value;
+    double along = is_portrait ? extent->width : extent->length;
+    double up = is_portrait ? extent->length : extent->width;
     double x = at->is.point.x, y = at->is.point.y;
     out->object = module;
     out->corners[0] = (struct point){x, y};
@@ -171,6 +187,7 @@ bool layout_build_modules(struct layout_plane *plane, struct working *working)
     if (!need_objects(&objects, &count, plane->object, SLOT_roof_plane_modules, working))
         return false;
     struct layout_module *modules = plane->modules, again;
+    struct extent extent = {NULL, 0, 0};
     bool is_built = (plane->built & LAYOUT_MODULES) != 0;
     if (!is_built &&
         (modules = arena_take(working->layout->arena, count * sizeof *modules)) == NULL)
@@ -181,7 +198,7 @@ bool layout_build_modules(struct layout_plane *plane, struct working *working)
             return false;
         if (strcmp(status, "removed") == 0)
             continue;
-        if (!read_module(is_built ? &again : &modules[kept], objects[i], working))
+        if (!read_module(is_built ? &again : &modules[kept], &extent, objects[i], working))
             return false;
         if (!is_built)
             place_module(&modules[kept], plane);

@@ -56,9 +56,26 @@ static bool is_boxed(struct point a, struct point b, struct point c, struct poin
            (c.y > d.y ? c.y : d.y) >= (a.y < b.y ? a.y : b.y);
 }
 
+/* Is the way between the boxes round two segments surely longer than the best so far? */
+static bool is_beyond(const struct best *best, struct point a, struct point b, struct point c,
+                      struct point d)
+{
+    double left = a.x < b.x ? a.x : b.x, right = a.x < b.x ? b.x : a.x;
+    double low = a.y < b.y ? a.y : b.y, high = a.y < b.y ? b.y : a.y;
+    double other_left = c.x < d.x ? c.x : d.x, other_right = c.x < d.x ? d.x : c.x;
+    double other_low = c.y < d.y ? c.y : d.y, other_high = c.y < d.y ? d.y : c.y;
+    double x = other_left > right   ? other_left - right
+               : left > other_right ? left - other_right
+                                    : 0;
+    double y = other_low > high ? other_low - high : low > other_high ? low - other_high : 0;
+    return x * x + y * y > best->square * (1 + 1e-9); /* more than rounding */
+}
+
 static void offer_segments(struct best *best, struct point a, struct point b, struct point c,
                            struct point d)
 {
+    if (is_beyond(best, a, b, c, d))
+        return;
     if (is_boxed(a, b, c, d) && flat_crosses(a, b, c, d)) {
         double t = turn(c, d, a) / (turn(c, d, a) - turn(c, d, b));
         struct point at = {a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)};

@@ -42,17 +42,18 @@ bool layout_need_fact(const struct fact **out, const struct object *object, unsi
     return object_has(object, slot) || working_missing(working, object, slot);
 }
 
-/* Building a part reads its facts; a part that is built only notes them again. */
+/* Building a part reads its facts; a part that is built only notes them again, once a finding. */
 static bool open_parts(struct layout_plane *plane, unsigned parts, struct working *working)
 {
-    static bool (*const build[])(struct layout_plane *, struct working *) = {
+    static bool (*const build[LAYOUT_PARTS])(struct layout_plane *, struct working *) = {
         layout_build_outline, layout_build_edges,        layout_build_slope,
         layout_build_modules, layout_build_obstructions, layout_build_plan};
-    for (unsigned i = 0; i < sizeof build / sizeof build[0]; i++) {
-        if ((parts >> i & 1) == 0)
+    for (unsigned i = 0; i < LAYOUT_PARTS; i++) {
+        if ((parts >> i & 1) == 0 || plane->noted[i] == working->round + 1)
             continue;
         if (!build[i](plane, working))
             return false;
+        plane->noted[i] = working->round + 1;
         plane->built |= 1U << i;
     }
     return true;

@@ -14,6 +14,7 @@ enum layout_part {
     LAYOUT_MODULES = 8,
     LAYOUT_OBSTRUCTIONS = 16,
     LAYOUT_PLAN = 32, /* slope, azimuth and plan origin */
+    LAYOUT_PARTS = 6, /* how many */
     LAYOUT_PATHWAY = LAYOUT_OUTLINE | LAYOUT_EDGES | LAYOUT_MODULES | LAYOUT_OBSTRUCTIONS
 };
 
@@ -33,9 +34,10 @@ struct layout_obstruction {
 struct layout_plane {
     const struct object *object;
     unsigned built;
-    const char *fault;     /* why the outline cannot be used, or NULL */
-    struct point *corners; /* against the clock, count + 1: the last is the first */
-    const char **edges;    /* kind of the side from corners[i] to corners[i + 1] */
+    size_t noted[LAYOUT_PARTS]; /* by part: the turn after which its facts stand noted */
+    const char *fault;          /* why the outline cannot be used, or NULL */
+    struct point *corners;      /* against the clock, count + 1: the last is the first */
+    const char **edges;         /* kind of the side from corners[i] to corners[i + 1] */
     size_t count;
     double area, cos_slope;
     struct point plan_origin, plan_right, plan_up; /* unit vectors in plan (east, north) */
@@ -47,6 +49,7 @@ struct layout_plane {
     struct pathway_graph *pathway; /* NULL: not yet asked for */
     double pathway_width, bare_width;
     struct layout_support *support; /* NULL: not yet asked for */
+    size_t support_noted;           /* as `noted` */
 };
 
 /* Lengths closer than this are the same, m: 0.1 mm. */

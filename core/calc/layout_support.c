@@ -243,6 +243,10 @@ bool layout_support_open(const struct layout_support **out, struct layout_plane 
     if (!layout_plane_open(plane, about, LAYOUT_MODULES, working))
         return false;
     bool is_kept = (*plane)->support != NULL;
+    if (is_kept && (*plane)->support_noted == working->round + 1) {
+        *out = (*plane)->support;
+        return true;
+    }
     support = is_kept ? (*plane)->support : arena_take(working->layout->arena, sizeof *support);
     if (support == NULL)
         return working_short(working);
@@ -251,6 +255,7 @@ bool layout_support_open(const struct layout_support **out, struct layout_plane 
         (!is_kept && !share_all(support, *plane, working)))
         return false;
     (*plane)->support = support;
+    (*plane)->support_noted = working->round + 1;
     *out = support;
     return true;
 }

@@ -4,8 +4,9 @@
 #include "layout_plane.h"
 #include "structural.h"
 
-/* Runs a calculator by name on inputs in its order, with all it records. False: stop is set. */
-bool placed_ask(struct amount *results, enum kind_id about_kind, const char *name,
+/* Runs a calculator of a list by name on inputs in its order, with all it records; `about` is NULL
+ * for a free one. False: stop is set. */
+bool placed_ask(struct amount *results, const struct calculator *list, const char *name,
                 const struct object *about, const struct amount *inputs, size_t count,
                 struct working *working);
 

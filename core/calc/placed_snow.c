@@ -49,7 +49,7 @@ static bool find_factor(struct amount *out, const char *name, const struct amoun
                         size_t count, struct working *working)
 {
     struct amount results[CALCULATOR_RESULTS];
-    if (!placed_ask(results, KIND_NONE, name, NULL, inputs, count, working))
+    if (!placed_ask(results, snow_calculators, name, NULL, inputs, count, working))
         return false;
     *out = results[0];
     return true;
@@ -127,7 +127,7 @@ bool placed_run_snow(struct amount *results, const struct object *about,
     if (!take(asked, about, inputs, working))
         return false;
     asked[SNOW_LAST] = inputs[MINIMUM];
-    if (!placed_ask(found, KIND_NONE, "roof_snow", NULL, asked, SNOW_LAST + 1, working))
+    if (!placed_ask(found, snow_calculators, "roof_snow", NULL, asked, SNOW_LAST + 1, working))
         return false;
     results[0] = found[0];
     results[1] = found[2];
@@ -156,7 +156,8 @@ bool placed_run_unbalanced(struct amount *results, const struct object *about,
         return false;
     asked[SNOW_LAST] = amount_of_word(shape);
     asked[SNOW_SIMPLE] = amount_of_yesno(strcmp(kind, "rafter") == 0);
-    if (!placed_ask(found, KIND_NONE, "unbalanced_snow", NULL, asked, SNOW_SIMPLE + 1, working))
+    if (!placed_ask(found, snow_calculators, "unbalanced_snow", NULL, asked, SNOW_SIMPLE + 1,
+                    working))
         return false;
     results[0] = found[0];
     results[1] = found[2];

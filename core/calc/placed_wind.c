@@ -4,19 +4,24 @@
 #include <math.h>
 #include <string.h>
 
+#include "kept.h"
 #include "layout_methods.h"
 
 static const double foot = 0.3048;
 static const double square_foot = 0.3048 * 0.3048;
 
-bool placed_ask(struct amount *results, enum kind_id about_kind, const char *name,
+bool placed_ask(struct amount *results, const struct calculator *list, const char *name,
                 const struct object *about, const struct amount *inputs, size_t count,
                 struct working *working)
 {
     struct amount all[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}};
+    enum kind_id kind = about != NULL ? about->kind->id : KIND_NONE;
+    const struct calculator *calculator = list;
+    while (calculator->about_kind != kind || strcmp(calculator->name, name) != 0)
+        calculator++; /* it is there: the names stand in this file and its neighbours */
     if (count > 0)
         memcpy(all, inputs, count * sizeof *inputs);
-    return calculator_run(calculator_find(about_kind, name), results, about, all, working);
+    return calculator_run(calculator, results, about, all, working);
 }
 
 bool placed_need(const struct object **out, unsigned slot, struct working *working)
@@ -40,6 +45,8 @@ static const struct parameter pressure_results[] = {
     GIVEN_YESNO("exposed", "Does it lie at an exposed edge of the array?"),
     GIVEN_NUMBER("uplift_coefficient", -10, 10, "GCp for uplift."),
 };
+
+enum { OF_MODULE, OF_ATTACHMENT }; /* rows of the table below */
 
 /* What the pressure rests on. */
 struct wind_place {
@@ -113,7 +120,7 @@ static bool is_covered(const struct wind_place *place, const struct placed_spot 
                working_beyond(working,
                               "the panels are tilted against the roof, and no pressures of "
                               "ASCE 7-10 are at hand for such");
-    return placed_ask(results, KIND_NONE, "parallel_section", NULL, inputs, 7, working);
+    return placed_ask(results, wind_calculators, "parallel_section", NULL, inputs, 7, working);
 }
 
 static bool find_zone(struct amount *zone, const struct wind_place *place,
@@ -123,10 +130,10 @@ static bool find_zone(struct amount *zone, const struct wind_place *place,
     struct amount inputs[] = {edition, amount_of_word(place->shape),
                               amount_of_quantity(place->slope), amount_of_quantity(place->height),
                               amount_of_quantity(place->width)};
-    if (!placed_ask(strips, KIND_NONE, "zone_width", NULL, inputs, 5, working))
+    if (!placed_ask(strips, wind_calculators, "zone_width", NULL, inputs, 5, working))
         return false;
     struct amount asked[] = {strips[3], strips[0], strips[1], strips[2]};
-    if (!placed_ask(results, about->kind->id, "zone", about, asked, 4, working))
+    if (!placed_ask(results, layout_calculators, "zone", about, asked, 4, working))
         return false;
     *zone = results[0];
     return true;
@@ -145,11 +152,13 @@ static bool find_coefficients(struct amount *uplift, struct amount *down,
                               amount_of_word(direction_words[0]),
                               {.type = AMOUNT_NONE},
                               amount_of_number(fmin(20, place->height.value / place->width.value))};
-    if (!placed_ask(results, KIND_NONE, "external_pressure_coefficient", NULL, inputs, 8, working))
+    if (!placed_ask(results, wind_calculators, "external_pressure_coefficient", NULL, inputs, 8,
+                    working))
         return false;
     *uplift = results[0];
     inputs[5] = amount_of_word(direction_words[1]);
-    if (!placed_ask(results, KIND_NONE, "external_pressure_coefficient", NULL, inputs, 8, working))
+    if (!placed_ask(results, wind_calculators, "external_pressure_coefficient", NULL, inputs, 8,
+                    working))
         return false;
     *down = results[0];
     return true;
@@ -165,32 +174,29 @@ static bool find_velocity_pressure(struct amount *out, const struct wind_place *
                              amount_of_quantity(place->height),
                              amount_of_number(place->topographic),
                              amount_of_quantity(place->elevation)};
-    if (!placed_ask(results, KIND_NONE, "velocity_pressure", NULL, asked, 6, working))
+    if (!placed_ask(results, wind_calculators, "velocity_pressure", NULL, asked, 6, working))
         return false;
     *out = results[0];
     return true;
 }
 
-static bool find_pressure(struct amount *results, const struct object *about,
-                          const struct placed_spot *spot, double square_metres,
-                          const struct amount *inputs, struct working *working)
+static bool work_out(struct amount *results, const struct object *about,
+                     const struct wind_place *place, const struct placed_spot *spot,
+                     double square_metres, const struct amount *inputs, struct working *working)
 {
-    struct wind_place place = {.plane = spot->plane->object};
     struct amount zone, q, uplift, down, panel[CALCULATOR_RESULTS];
     struct amount area = result_in(fmax(square_metres / square_foot, 0.1), "ft²");
-    if (!read_site(&place, working) || !read_building(&place, working) ||
-        !read_racking(&place, working) ||
-        !is_covered(&place, spot, inputs[WIND_EDITION], working) ||
-        !find_velocity_pressure(&q, &place, inputs, working) ||
-        !find_zone(&zone, &place, about, inputs[WIND_EDITION], working) ||
-        !find_coefficients(&uplift, &down, &place, inputs[WIND_EDITION], zone, area, working))
+    if (!is_covered(place, spot, inputs[WIND_EDITION], working) ||
+        !find_velocity_pressure(&q, place, inputs, working) ||
+        !find_zone(&zone, place, about, inputs[WIND_EDITION], working) ||
+        !find_coefficients(&uplift, &down, place, inputs[WIND_EDITION], zone, area, working))
         return false;
-    bool is_exposed = placed_is_exposed(spot, place.height.value, place.above.value,
-                                        strcmp(place.shape, "monoslope") == 0);
+    bool is_exposed = placed_is_exposed(spot, place->height.value, place->above.value,
+                                        strcmp(place->shape, "monoslope") == 0);
     struct amount asked[] = {
         inputs[WIND_EDITION], q, uplift, down, area, amount_of_yesno(is_exposed),
         inputs[WIND_MINIMUM]};
-    if (!placed_ask(panel, KIND_NONE, "panel_pressure", NULL, asked, 7, working))
+    if (!placed_ask(panel, wind_calculators, "panel_pressure", NULL, asked, 7, working))
         return false;
     results[0] = panel[0];
     results[1] = panel[1];
@@ -198,6 +204,30 @@ static bool find_pressure(struct amount *results, const struct object *about,
     results[3] = area;
     results[4] = amount_of_yesno(is_exposed);
     results[5] = uplift;
+    return true;
+}
+
+/* All facts are read before it is looked whether the answer is known: each finding notes them. */
+static bool find_pressure(struct amount *results, const struct calculator *calculator,
+                          const struct object *about, const struct placed_spot *spot,
+                          double square_metres, const struct amount *inputs,
+                          struct working *working)
+{
+    struct wind_place place = {.plane = spot->plane->object};
+    if (!read_site(&place, working) || !read_building(&place, working) ||
+        !read_racking(&place, working))
+        return false;
+    const struct amount *before =
+        working->keeps_steps ? NULL : kept_find(working->kept, calculator, about, inputs);
+    if (before != NULL) {
+        memcpy(results, before,
+               sizeof pressure_results / sizeof pressure_results[0] * sizeof *results);
+        return true;
+    }
+    if (!work_out(results, about, &place, spot, square_metres, inputs, working))
+        return false;
+    if (!working->keeps_steps)
+        kept_add(&working->kept, calculator, about, inputs, results);
     return true;
 }
 
@@ -219,8 +249,17 @@ static bool run_module_wind_pressure(struct amount *results, const struct object
                                         plane->modules[i].corners[2]};
     if (spot.module == NULL)
         return working_wrong(working, NULL, "module %s is removed", about->path);
-    return find_pressure(results, about, &spot, flat_area(spot.module->corners, 4), inputs,
-                         working);
+    return find_pressure(results, &placed_calculators[OF_MODULE], about, &spot,
+                         flat_area(spot.module->corners, 4), inputs, working);
+}
+
+/* Does the module surely lie farther from a point than a distance? */
+static bool is_farther(const struct layout_module *module, struct point at, double distance)
+{
+    const struct point *low = &module->corners[0], *high = &module->corners[2];
+    double slack = distance + LAYOUT_SLACK;
+    return low->x - at.x > slack || at.x - high->x > slack || low->y - at.y > slack ||
+           at.y - high->y > slack;
 }
 
 /* The module that the point lies under, or the nearest. */
@@ -232,6 +271,8 @@ static const struct layout_module *nearest_module(const struct layout_plane *pla
     for (size_t i = 0; i < plane->module_count; i++) {
         struct shape shape = layout_module_shape(&plane->modules[i]);
         struct point ends[2];
+        if (is_farther(&plane->modules[i], at, least))
+            continue;
         double distance = flat_contains(&shape, at, 0) ? 0 : flat_distance(&shape, &point, ends);
         if (distance < least) {
             least = distance;
@@ -254,7 +295,7 @@ static bool run_attachment_wind_pressure(struct amount *results, const struct ob
     if (of == NULL)
         return working_wrong(working, NULL, "attachment %s stands on no roof plane", about->path);
     if (!layout_plane_open(&plane, of, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working) ||
-        !placed_ask(area, KIND_attachment, "tributary_area", about, NULL, 0, working))
+        !placed_ask(area, layout_calculators, "tributary_area", about, NULL, 0, working))
         return false;
     struct point point = at->is.point;
     struct placed_spot spot = {plane, nearest_module(plane, point), point, point};
@@ -262,7 +303,8 @@ static bool run_attachment_wind_pressure(struct amount *results, const struct ob
         return working_beyond(working,
                               "attachment %s stands on roof plane %s, where no module lies",
                               about->path, of->path);
-    if (!find_pressure(results, about, &spot, area[0].quantity.value, inputs, working))
+    if (!find_pressure(results, &placed_calculators[OF_ATTACHMENT], about, &spot,
+                       area[0].quantity.value, inputs, working))
         return false;
     results[3] = area[0];
     return true;
@@ -273,11 +315,13 @@ static const char placed_source[] =
 static const char snow_source[] = "ASCE 7 chapter 7 (secondary source)";
 
 const struct calculator placed_calculators[] = {
-    METHOD_CALCULATOR(module, wind_pressure, pressure_inputs, pressure_results,
-                      "Wind on the module where it lies, ultimate level.", placed_source),
-    METHOD_CALCULATOR(attachment, wind_pressure, pressure_inputs, pressure_results,
-                      "Wind on the part of the array that the attachment carries, ultimate level.",
-                      placed_source),
+    [OF_MODULE] =
+        METHOD_CALCULATOR(module, wind_pressure, pressure_inputs, pressure_results,
+                          "Wind on the module where it lies, ultimate level.", placed_source),
+    [OF_ATTACHMENT] = METHOD_CALCULATOR(
+        attachment, wind_pressure, pressure_inputs, pressure_results,
+        "Wind on the part of the array that the attachment carries, ultimate level.",
+        placed_source),
     {"snow_load", KIND_roof_plane, "Balanced snow on the plane.", snow_source,
      ROWS(placed_snow_inputs), ROWS(placed_snow_results), placed_run_snow},
     {"unbalanced_snow", KIND_roof_plane, "Snow that wind has moved onto the plane.",

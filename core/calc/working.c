@@ -3,6 +3,7 @@
 #include <stdarg.h>
 #include <string.h>
 
+#include "kept.h"
 #include "layout.h"
 
 void working_start(struct working *working)
@@ -26,6 +27,8 @@ void working_close(struct working *working)
 {
     layout_free(working->layout);
     working->layout = NULL;
+    kept_free(working->kept);
+    working->kept = NULL;
 }
 
 void working_step(struct working *working, const char *source, const char *format, ...)

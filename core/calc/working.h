@@ -35,6 +35,7 @@ struct fact_read {
 };
 
 struct layout; /* layout.h: roof geometry, made once per review */
+struct kept;   /* kept.h: answers given before in this review */
 
 /* Filled while calculating, read by whoever shows the working. */
 struct working {
@@ -48,14 +49,15 @@ struct working {
     bool is_lasting;   /* the arena outlives the finding, and so the arrays are used again */
     uint32_t *seen;    /* of each fact the round in which it was last read, plus one */
     size_t seen_count; /* facts that `seen` has room for */
-    uint32_t round;    /* of the finding that is made */
+    uint32_t round;    /* of the finding that is made: how often working_start was called */
     struct stop stop;
-    struct layout *layout; /* lives as long as the review, not as one calculation */
+    struct layout *layout; /* these live as long as the review, not as one calculation */
+    struct kept *kept;
 };
 
-/* Empties steps, reads and stop for the next finding; the layout stays. */
+/* Empties steps, reads and stop for the next finding; layout and kept answers stay. */
 void working_start(struct working *working);
-/* Frees what does not live in the arena (the layout). */
+/* Frees what does not live in the arena (the layout, kept answers). */
 void working_close(struct working *working);
 
 /* Writes one step down; does nothing where steps are not kept. */
