@@ -26,8 +26,8 @@ local function names(list) return "[" .. table.concat(list, ", ") .. "]" end
 
 local care -- { forgets = share of facts left out, errs = share of choices that are wrong }
 local cares = {
-  { forgets = 0, errs = 0.002 }, { forgets = 0, errs = 0.02 }, { forgets = 1 / 600, errs = 0.02 },
-  { forgets = 1 / 300, errs = 0.05 }, { forgets = 1 / 80, errs = 0.08 }, { forgets = 1 / 40, errs = 0.2 },
+  { forgets = 0, errs = 0 }, { forgets = 0, errs = 0.003 }, { forgets = 1 / 600, errs = 0.001 },
+  { forgets = 1 / 2000, errs = 0.01 }, { forgets = 1 / 80, errs = 0.05 }, { forgets = 1 / 30, errs = 0.15 },
 }
 -- The first, unless something was got wrong: then one of the others.
 local function mostly(good, ...)
@@ -65,13 +65,13 @@ local function row(indent, ...) put((" "):rep(indent) .. "- " .. inline(...)) en
 -- ---- what can be chosen -------------------------------------------------------------------------------------------
 
 local module_models = {
-  { name = "Quillon Q440", length = 74, width = 41, voltage = 52.4, power = 440, converter = "Brae D500" },
-  { name = "Quillon Q405", length = 68, width = 44.6, voltage = 37.2, power = 405, converter = "Brae D425" },
+  { name = "Quillon Q440", length = 74, width = 41, voltage = 52.4, power = 440, converter = "Brae D500", string = 10 },
+  { name = "Quillon Q405", length = 68, width = 44.6, voltage = 37.2, power = 405, converter = "Brae D500", string = 11 },
 }
-local kinds = { -- how the array's current is turned: what it takes for one inverter, and how many modules to a string
-  converters = { inverter = "Brae H7600", strings = 2, low = 8, high = 12, output = 32, volts = 380, weight = 0 },
-  strings = { inverter = "Fenwick S6000", strings = 2, low = 4, high = 9, output = 25, volts = 300, weight = 0 },
-  micro = { low = 1, high = 11, output = 1.45, volts = 240 },
+local kinds = { -- how the array's current is turned, and how many modules that takes at least
+  converters = { inverter = "Brae H7600", strings = 2, least = 16, high = 12, output = 32, volts = 380 },
+  strings = { inverter = "Fenwick S6000", strings = 2, least = 12, output = 25, volts = 300 },
+  micro = { strings = 1, least = 1, high = 11, output = 1.45, volts = 240 },
 }
 local first = { "Ida", "Bram", "Oda", "Tove", "Emrys", "Lio", "Pia", "Sten", "Wren", "Yara", "Una", "Bly", "Corin" }
 local last = { "Pell", "Ollery", "Marsh", "Tarn", "Voss", "Quill", "Hearn", "Sedge", "Brandt", "Lowe", "Harke" }
@@ -94,10 +94,10 @@ local function wire_for(list, rating)
     if rating <= one[1] or i == #list then return mostly(one[2], list[math.max(1, i - 1)][2]) end
   end
 end
-local function panel_for(rating) -- of those made; what is larger has no model here
-  if rating <= 60 then return "Alder P60", 60, 8 end
-  if rating <= 125 then return "Alder P125", 125, 24 end
-  if rating <= 225 then return "Alder P225", 225, 40 end
+local function panel_for(rating, sources) -- of those made; what is larger has no model here
+  if rating <= 60 and sources <= 4 then return "Alder P60", 60, 8 end
+  if rating <= 125 and sources <= 8 then return "Alder P125", 125, 24 end
+  if rating <= 225 and sources <= 14 then return "Alder P225", 225, 40 end
   for _, bus in ipairs { 400, 600, 800, 1200, 2000, 4000 } do
     if rating <= bus then return false, bus, 84 end
   end
@@ -208,9 +208,21 @@ local function stretch(corners, low, high)
   return from, to
 end
 
--- Rows of modules from the eave up, plane after plane, until there are as many as wanted.
+-- How many modules each string (or branch) takes: about as many as its fellows.
+local function shares_of(house)
+  local most = house.kind.high or house.module.string
+  local count = house.kind.strings * math.ceil(house.wanted / (house.kind.strings * most))
+  count = math.min(count, house.wanted)
+  local shares = {}
+  for i = 1, count do shares[i] = house.wanted // count + (i <= house.wanted % count and 1 or 0) end
+  return shares
+end
+
+-- Rows of modules from the eave up, plane after plane, until every string has its modules; a row is of one string.
 local function rows_of(house)
   local module, rows, left = house.module, {}, house.wanted
+  local shares = shares_of(house)
+  local string, needed = 1, shares[1]
   local order = {}
   for i, one in ipairs(house.planes) do order[i] = { plane = one, sun = math.abs((one.falls + house.turn) % 360 - 180) * 100 + i } end
   table.sort(order, function(a, b) return a.sun < b.sun end)
@@ -226,9 +238,11 @@ local function rows_of(house)
       local x = math.ceil(from + side)
       local most = math.tointeger((to - side - x + 0.5) // (across + 0.5))
       while most > 0 and left > 0 do
-        local columns = math.min(most, left, house.kind.high)
-        rows[#rows + 1] = { name = "row-" .. #rows + 1, plane = entry.plane, x = x, y = y, columns = columns, up = up, across = across }
+        local columns = math.min(most, needed)
+        rows[#rows + 1] = { name = "row-" .. #rows + 1, plane = entry.plane, string = string, x = x, y = y, columns = columns, up = up, across = across }
         x, most, left = x + columns * (across + 0.5), most - columns, left - columns
+        needed = needed - columns
+        if needed == 0 then string, needed = string + 1, shares[string + 1] end
       end
       y = y + up + 0.5
     end
@@ -245,7 +259,7 @@ local function house_of(number_of, options)
     title = ("%s %d"):format(pick(streets), number_of),
     owner = pick(first) .. " " .. pick(last),
     slope = between(3, 10, 1), turn = between(-45, 45, 5),
-    module = pick(module_models), system = pick { "converters", "strings", "micro" },
+    module = pick(module_models),
     stories = pick { 1, 1, 2 }, exposure = pick { "B", "C", "C" },
     high = between(28, 40, 1), spacing = pick { 16, 24, 24 },
     orientation = chance(0.85) and "portrait" or "landscape",
@@ -254,6 +268,7 @@ local function house_of(number_of, options)
     blocks = blocks_for(options.planes and within(options.planes) or pick { 1, 2, 2, 2, 2, 4, 4, 4, 6, 8, random(1, 12) }),
     lengths = {}, widths = {},
   }
+  repeat house.system = pick { "converters", "strings", "micro" } until house.wanted >= kinds[house.system].least or chance(care.errs)
   house.kind = kinds[house.system]
   for i in ipairs(house.blocks) do
     house.lengths[i], house.widths[i] = i == 1 and between(36, 60, 2) or between(26, 44, 2), between(24, 36, 2)
@@ -316,7 +331,8 @@ local function put_obstructions(one)
     local from, to = stretch(one.corners, y, y + size)
     if to - from > size + 12 then -- near an edge, where few modules are
       row(8, "name", "thing-" .. i, "kind", kind, "at", point(math.floor(mostly(to - size - 6, (from + to) / 2)), y), "width", inches(size),
-        "length", inches(size), "height", inches(between(6, 36, 6)))
+        "length", inches(size), "height", inches(between(6, 36, 6)),
+        "guarded", kind == "skylight" and mostly("yes", "no"))
     end
   end
   if out[#out] == "      obstructions:" then out[#out] = "      obstructions: none" end
@@ -365,10 +381,13 @@ local function put_rails(house, step)
   for _, one in ipairs(house.rows) do
     local width = one.columns * (one.across + 0.5) - 0.5
     for side = 1, 2 do
-      local rail = { name = one.name .. "-rail-" .. side, plane = one.plane.name, x = one.x - 2, y = one.y + (side == 1 and 0.25 or 0.75) * one.up, length = width + 4 }
-      local at = math.ceil((one.x + 2) / house.spacing) * house.spacing
+      local at, from, to = math.ceil((one.x + 2) / house.spacing) * house.spacing, one.x - 2, one.x + width + 2
+      if at - from > 20 then at = at - house.spacing end -- both ends stand out little
+      local count = 1 + math.max(0, math.ceil((to - 18 - at) / step))
+      from, to = math.min(from, at - 2), math.max(to, at + (count - 1) * step + 2)
+      local rail = { name = one.name .. "-rail-" .. side, plane = one.plane.name, x = from, y = one.y + (side == 1 and 0.25 or 0.75) * one.up, length = to - from }
       rails[#rails + 1] = rail
-      stands[#stands + 1] = { name = one.name .. "-foot-" .. side, rail = rail, x = at, count = 1 + math.max(0, math.tointeger((one.x + width - at) // step)) }
+      stands[#stands + 1] = { name = one.name .. "-foot-" .. side, rail = rail, x = at, count = count }
     end
   end
   put("  rails:")
@@ -387,30 +406,25 @@ local function put_array(house)
       "columns", one.columns, "rows", 1, "gap", "0.5 in")
   end
   local step = house.spacing * (house.spacing == 16 and mostly(pick { 2, 3 }, 4) or mostly(pick { 1, 2, 2 }, 3))
+  local gap = between(3, 4, 0.5)
   put("\nracking:")
   facts(2, "model", "Hewn R10", "mounting", mostly("rails", "shared rails"), "rail_direction", "across the slope", "rails_per_module", 2,
     "rail_spacing", inches(house.rows[1].up / 2), "attachment_spacing", inches(step), "cantilever", inches(mostly(between(12, 21, 3), 30)),
-    "height_above_roof", inches(mostly(between(4, 6, 1), 9)), "gap_below_modules", inches(between(3, 4, 0.5)), "module_gap", "0.5 in", "tilt", "0°",
+    "height_above_roof", inches(gap + mostly(2, 6)), "gap_below_modules", inches(gap), "module_gap", "0.5 in", "tilt", "0°",
     "weight", number(6 * house.wanted) .. " lb", "system_fire_class", mostly("A", "B", "C"), "attachment_model", "Hewn F5")
   put_rails(house, step)
 end
 
 -- ---- from the array to the panel ----------------------------------------------------------------------------------
 
--- Whole rows to a string (or branch), as many as it takes.
 local function strings_of(house)
-  local list, most = {}, house.kind.high
-  if house.module.voltage < 40 and house.system == "strings" then most = most + 3 end
+  local list = {}
   for _, one in ipairs(house.rows) do
-    local string = list[#list]
-    if not string or string.modules + one.columns > most or string.plane ~= one.plane then
-      string = { rows = {}, modules = 0, plane = one.plane }
-      list[#list + 1] = string
-    end
+    local string = list[one.string] or { name = (house.system == "micro" and "branch-" or "string-") .. one.string, rows = {}, modules = 0 }
+    list[one.string] = string
     string.rows[#string.rows + 1] = one.name
     string.modules = string.modules + one.columns
   end
-  for i, string in ipairs(list) do string.name = (house.system == "micro" and "branch-" or "string-") .. i end
   return list
 end
 
@@ -476,7 +490,8 @@ end
 
 -- What feeds the service, gathered in panels where there are several: { name, current, device }.
 local function gather(house, sources)
-  local many = #sources > 3 or (#sources > 1 and (house.side_of == "supply side" or chance(0.5)))
+  local supply = house.side_of == "supply side"
+  local many = #sources > 3 or (#sources > 1 and (supply or chance(0.5))) or (supply and house.system == "micro")
   if not many then return {}, sources end
   local panels, per = {}, math.max(6, math.ceil(#sources / 10))
   for i, source in ipairs(sources) do
@@ -537,7 +552,7 @@ end
 local function put_service(house)
   put("\nservice:")
   facts(2, "rating", amperes(house.main), "disconnect_rating", amperes(mostly(house.main, 100)), "voltage", "240 V", "voltage_to_ground", "120 V", "phases", 1,
-    "conductor_size", wire_for(wires, 0.8 * house.main), "conductor_material", "copper", "conductor_ampacity", amperes(mostly(house.main * 1.1, house.main * 0.9)),
+    "conductor_size", wire_for(wires, 0.8 * house.main), "conductor_material", "copper", "conductor_ampacity", amperes(math.min(4000, house.main * mostly(1.1, 0.9))),
     "available_fault_current", number(between(5, mostly(9.8, 24), 0.2)) .. " kA", "work", pick { "untouched", "untouched", "replaced" },
     "surge_protection", mostly("yes", "no"), "emergency_disconnect", mostly("yes", "no"))
   put("  load_calculation:")
@@ -550,12 +565,12 @@ local function breaker(name, duty, rating, poles, position, place, ...)
     "listed_for_panel", mostly("yes", "no"), "status", duty == "load" and "existing" or "new", ...)
 end
 
-local function put_panel(house, name, rating, of, sources, duty)
-  local model, bus, spaces = panel_for(of.bus)
+local function put_panel(name, rating, of, sources, duty)
+  local model, bus, spaces = panel_for(of.bus, #sources)
   local is_main = name == "main"
   item(2, name, "model", model, "is_service_panel", is_main and "yes" or "no", "fed_from", is_main and "none" or "main", "feeder", of.feeder or "none",
     "status", is_main and pick { "existing", "existing", "new" } or "new", "location", mostly(pick { "garage", "outside wall", "basement" }, "clothes closet", "bathroom"),
-    "detached_building", "no", "main_lugs_only", is_main and "no" or "yes", "split_bus", mostly("no", "yes"), "spaces", spaces, "free_spaces", mostly(between(4, spaces // 2, 1), 0), "takes_tandems", "no",
+    "detached_building", "no", "main_lugs_only", is_main and "no" or "yes", "split_bus", mostly("no", "yes"), "spaces", spaces, "free_spaces", mostly(math.max(between(4, spaces // 2, 1), 2 * #sources), 0), "takes_tandems", "no",
     "interrupting_rating", mostly("22 kA", "10 kA"), "taps_allowed", "no", "working_space", inline("depth", feet(mostly(pick { 3, 3.5, 4 }, 2.5)), "width", "36 in", "height", "8 ft",
       "equipment_width", "15 in", "facing", "live parts to none", "door_opens_90", mostly("yes", "no"), "clear_of_storage", mostly("yes", "no")))
   put("    busbars:")
@@ -577,12 +592,12 @@ local function put_panel(house, name, rating, of, sources, duty)
   end
 end
 
-local function put_panels(house, sources, panels, last_ones)
+local function put_panels(house, panels, last_ones)
   local supply = house.side_of == "supply side"
   put("\npanels:")
-  put_panel(house, "main", house.main, { bus = house.bus }, supply and {} or last_ones, #panels > 0 and "feeder" or "source")
+  put_panel("main", house.main, { bus = house.bus }, supply and {} or last_ones, #panels > 0 and "feeder" or "source")
   for _, panel in ipairs(panels) do
-    put_panel(house, panel.name, panel.device, { bus = math.max(1.25 * panel.current, panel.device), feeder = panel.feeder }, panel.sources, "source")
+    put_panel(panel.name, panel.device, { bus = math.max(1.25 * panel.current, panel.device), feeder = panel.feeder }, panel.sources, "source")
   end
   local of = last_ones[1].name
   local function disconnect(name, role, rating, ...)
@@ -619,13 +634,13 @@ local function put_safety(house)
     "bonded_over_250_volts", mostly("yes", "no"), "ground_fault_protection", mostly("yes", "no"), "ground_fault_indication", mostly("yes", "no"), "solidly_grounded", "no")
 end
 
-local function put_labels(house, sources)
+local function put_labels(house, sources, panels)
   local total = 0
   for _, one in ipairs(sources) do total = total + one.current end
   local supply, micro = house.side_of == "supply side", house.system == "micro"
   local function label(name, kind, place, text, color, reflective, ...)
     if chance(care.errs) then return end
-    row(2, "name", name, "kind", kind, "place", place, "text", '"' .. mostly(text, "SOLAR POWER") .. '"', "letter_height", mostly("3/8 in", "1/4 in"), "color", mostly(color, "red on white"),
+    row(2, "name", name, "kind", kind, "place", place, "text", '"' .. mostly(text, "SOLAR POWER") .. '"', "letter_height", mostly(kind == "emergency disconnect" and "1/2 in" or "3/8 in", "1/4 in"), "color", mostly(color, "red on white"),
       "reflective", reflective and "yes" or false, "permanent", mostly("yes", "no"), ...)
   end
   put("\nlabels:")
@@ -636,11 +651,11 @@ local function put_labels(house, sources)
   label("ac-label", "AC disconnect", "AC disconnect", ("RATED AC OUTPUT %s A, NOMINAL AC VOLTAGE 240 V"):format(number(total)), "any")
   label("directory", "source directory", "service equipment", "SOURCES OF POWER AND THEIR DISCONNECTS, TEL 555-0142", "any")
   label("sources-caution", "multiple sources", "service equipment", "CAUTION: MULTIPLE SOURCES OF POWER", "any")
-  if not supply then
+  if not supply or #panels > 0 then
     label("breaker-label", "interconnection breaker", "main panel", "PV POWER SOURCE", "any")
     label("relocate-label", "do not relocate", "main panel", "WARNING: POWER SOURCE OUTPUT CONNECTION. DO NOT RELOCATE THIS OVERCURRENT DEVICE", "any")
   end
-  if #sources > 1 then label("sum-label", "sum of breakers", "panel", "WARNING: SUM OF BREAKERS SHALL NOT EXCEED THE RATING OF THE BUSBAR", "any") end
+  if #panels > 0 then label("sum-label", "sum of breakers", "panel", "WARNING: SUM OF BREAKERS SHALL NOT EXCEED THE RATING OF THE BUSBAR", "any") end
   if not micro then label("raceway-label", "DC raceway", "DC raceway", "SOLAR PV DC CIRCUIT", "white on red", true, "spacing", mostly("10 ft", "20 ft")) end
   label("inverter-label", "inverter", "inverter", "UTILITY INTERACTIVE", "any")
   label("emergency-label", "emergency disconnect", "meter", "EMERGENCY DISCONNECT, SERVICE DISCONNECT", "white on red")
@@ -655,8 +670,8 @@ local function put_papers(house)
       "by", pick(first) .. " " .. pick(last), "sealed", "no")
   end
   put("\njobsite:")
-  facts(2, "fall_protection", mostly(pick { "personal fall arrest", "guardrail" }, "none", "warning line"), "working_height", feet(house.eave), "ladder_extension", feet(mostly(3, 2)),
-    "ladder_base_ratio", mostly(0.25, 0.4), "ladder_tied", mostly("yes", "no"), "modules_by_hoist", pick { "yes", "no" }, "skylights_guarded", mostly("yes", "no"),
+  facts(2, "fall_protection", mostly("personal fall arrest", "guardrail", "none", "warning line"), "working_height", feet(house.eave), "ladder_extension", feet(mostly(3, 2)),
+    "ladder_base_ratio", mostly(0.25, 0.4), "ladder_tied", mostly("yes", "no"), "modules_by_hoist", mostly("yes", "no"), "skylights_guarded", mostly("yes", "no"),
     "overhead_line_distance", feet(mostly(between(12, 60, 2), 7)), "overhead_line_voltage", pick { "7.2 kV", "240 V" }, "lifters", mostly(2, 1), "lockout_plan", mostly("yes", "no"),
     "perimeter_marked", mostly("yes", "no"), "rescue_plan", mostly("yes", "no"))
   put("  crew:")
@@ -681,9 +696,9 @@ local function design(seed, number_of, options)
   local inverters = put_strings(house, strings)
   local sources, panels, last_ones = put_circuits(house, strings, inverters)
   put_service(house)
-  put_panels(house, sources, panels, last_ones)
+  put_panels(house, panels, last_ones)
   put_safety(house)
-  put_labels(house, sources)
+  put_labels(house, sources, panels)
   put_papers(house)
   return table.concat(out, "\n") .. "\n"
 end
