@@ -83,7 +83,7 @@ static bool is_complete(struct desk *desk)
 enum plumbrule_end run_check(struct desk *desk)
 {
     struct plumbrule *plumbrule;
-    if (!is_complete(desk) || (!is_batch(desk) && !desk_leave_signoffs(desk, 0)))
+    if (!is_complete(desk) || !desk_leave_signoffs(desk, 0))
         return PLUMBRULE_COMMAND;
     const struct plumbrule_options options = {.book_directories = desk_book_directories(desk),
                                               .catalogue_directories =

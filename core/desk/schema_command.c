@@ -3,6 +3,7 @@
 
 #include <stdio.h>
 #include <string.h>
+#include <unistd.h>
 
 #include "cases.h"
 #include "report.h"
@@ -93,7 +94,9 @@ static bool tell_rule(struct rule_told *told, struct desk *desk, struct bench *b
     return true;
 }
 
-static bool write_book_rules(struct desk *desk, struct bench *bench, const struct book *book)
+/* `name_asked`: the page of this rule alone; NULL: the list of all. */
+static bool write_book_rules(struct desk *desk, struct bench *bench, const struct book *book,
+                             const char *name_asked)
 {
     struct cases cases;
     struct rule_told *told = arena_take(desk->arena, (book->rule_count + 1) * sizeof *told);
@@ -101,14 +104,37 @@ static bool write_book_rules(struct desk *desk, struct bench *bench, const struc
     cases_read(&cases, book, desk->arena, &desk->problems);
     for (size_t i = 0; told != NULL && i < book->rule_count; i++) {
         const char *id = book->rules[i].id;
-        if (i > 0 && strcmp(book->rules[i - 1].id, id) == 0)
+        if ((i > 0 && strcmp(book->rules[i - 1].id, id) == 0) ||
+            (name_asked != NULL && strcmp(name_asked, strrchr(id, '/') + 1) != 0))
             continue;
         if (!tell_rule(&told[count], desk, bench, book, id) ||
             !add_cases(&told[count], &cases, desk->arena))
             return false;
         count++;
     }
-    return told != NULL && reference_write_rules(&desk->out, book->name, book->title, told, count);
+    if (told == NULL || name_asked == NULL)
+        return told != NULL &&
+               reference_write_rules(&desk->out, book->name, book->title, told, count);
+    if (count == 0)
+        problems_add(&desk->problems, PROBLEM_INPUT, "rule-unknown", (struct place){0},
+                     "%s has no rule %.80s; plumbrule schema rules %s lists them", book->name,
+                     name_asked, book->name);
+    return count == 0 || reference_write_rule(&desk->out, &told[0]);
+}
+
+/* "irc", the folder of a book, or one rule of either: "irc/ridge-clearance", "./my-town/roof". */
+static bool write_named(struct desk *desk, struct bench *bench, const char *name)
+{
+    const char *slash = strrchr(name, '/'), *id = NULL;
+    const char *at = arena_format(desk->arena, "%s/book.yaml", name);
+    if (at != NULL && slash != NULL && access(at, F_OK) != 0) {
+        id = slash + 1;
+        name = arena_copy(desk->arena, name, (size_t)(slash - name));
+    }
+    if (at == NULL || name == NULL)
+        return false;
+    const struct book *book = shelf_find(bench->shelf, name, (struct place){0}, &desk->problems);
+    return book == NULL || write_book_rules(desk, bench, book, id);
 }
 
 static enum plumbrule_end write_rules(struct desk *desk, struct bench *bench)
@@ -119,12 +145,9 @@ static enum plumbrule_end write_rules(struct desk *desk, struct bench *bench)
     if (desk->operands.count < 2)
         return desk_refuse(desk, "book-none", "plumbrule schema rules irc",
                            "say the rules of which book; plumbrule books lists them");
-    for (size_t i = 1; i < desk->operands.count; i++) {
-        const struct book *book =
-            shelf_find(bench->shelf, desk->operands.items[i], (struct place){0}, &desk->problems);
-        if (book != NULL && !write_book_rules(desk, bench, book))
+    for (size_t i = 1; i < desk->operands.count; i++)
+        if (!write_named(desk, bench, desk->operands.items[i]))
             return PLUMBRULE_NO_MEMORY;
-    }
     return (enum plumbrule_end)exit_code(NULL, &desk->problems, true);
 }
 

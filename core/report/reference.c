@@ -192,20 +192,32 @@ static void write_cites(struct text *out, const struct rule_told *rule)
     }
 }
 
+bool reference_write_rule(struct text *out, const struct rule_told *rule)
+{
+    text_add_format(out, "%s# %s\n\n%s. About each %s.\n", made, rule->id, rule->title,
+                    rule->about);
+    write_cites(out, rule);
+    text_add_format(out, "%s%s%s\n", rule->cite_count > 0 ? ".\n" : "",
+                    rule->remedy != NULL ? "\nWhat to do: " : "",
+                    rule->remedy != NULL ? rule->remedy : "");
+    for (size_t k = 0; k < rule->case_count; k++)
+        text_add_format(out, "%s- %s: **%s**\n", k == 0 ? "\nIts cases:\n\n" : "", rule->says[k],
+                        rule->kinds[k]);
+    return !out->is_short;
+}
+
 bool reference_write_rules(struct text *out, const char *book, const char *title,
                            const struct rule_told *rules, size_t count)
 {
-    text_add_format(out, "%s# Rules of %s\n\n%s.\n", made, book, title != NULL ? title : book);
+    text_add_format(
+        out, "%s# Rules of %s\n\n%s.\n\n| rule | asks | about each | cases |\n|---|---|---|---|\n",
+        made, book, title != NULL ? title : book);
     for (size_t i = 0; i < count; i++) {
-        const struct rule_told *rule = &rules[i];
-        text_add_format(out, "\n## %s\n\n%s. About each %s.\n", rule->id, rule->title, rule->about);
-        write_cites(out, rule);
-        text_add_format(out, "%s%s%s\n", rule->cite_count > 0 ? ".\n" : "",
-                        rule->remedy != NULL ? "\nWhat to do: " : "",
-                        rule->remedy != NULL ? rule->remedy : "");
-        for (size_t k = 0; k < rule->case_count; k++)
-            text_add_format(out, "%s- %s: **%s**\n", k == 0 ? "\nIts cases:\n\n" : "",
-                            rule->says[k], rule->kinds[k]);
+        const char *name = strrchr(rules[i].id, '/');
+        name = name != NULL ? name + 1 : rules[i].id;
+        text_add_format(out, "| [%s](%s.md) | ", name, name);
+        add_cell(out, rules[i].title);
+        text_add_format(out, " | %s | %zu |\n", rules[i].about, rules[i].case_count);
     }
     return !out->is_short;
 }

@@ -41,6 +41,8 @@ struct rule_told {
     const char **says, **kinds; /* of its cases, side by side */
     size_t case_count;
 };
+/* The page of one rule, and the page that lists those of a book. */
+bool reference_write_rule(struct text *out, const struct rule_told *rule);
 bool reference_write_rules(struct text *out, const char *book, const char *title,
                            const struct rule_told *rules, size_t count);
 

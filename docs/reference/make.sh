@@ -15,8 +15,15 @@ for topic in facts words calculators; do
 done
 "$program" schema stubs -o "$docs/schemas/plumbrule.lua"
 "$program" schema luacheck -o "$docs/schemas/luacheck.lua"
-rm -f "$docs"/reference/rules/*.md
+rm -rf "$docs"/reference/rules
 for book in "$rules"/*/*/book.yaml; do
     folder=$(dirname "$book")
-    "$program" schema rules "$(basename "$folder")" --books "$rules" -o "$docs/reference/rules/$(basename "$folder").md"
+    name=$(basename "$folder")
+    mkdir -p "$docs/reference/rules/$name"
+    "$program" schema rules "$name" --books "$rules" -o "$docs/reference/rules/$name/README.md"
+    for rule in "$folder"/*.lua; do
+        [ -e "$rule" ] || continue
+        rule=$(basename "$rule" .lua)
+        "$program" schema rules "$name/$rule" --books "$rules" -o "$docs/reference/rules/$name/$rule.md"
+    done
 done

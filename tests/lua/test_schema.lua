@@ -115,7 +115,19 @@ function TestSchema:test_pages_tell_each_kind_fact_and_rule()
       end
     end
   end
-  lu.assertStrContains(plumb.read(plumb.top .. "/docs/reference/rules/irc.md"), "## irc/ridge-clearance")
+  lu.assertStrContains(plumb.read(plumb.top .. "/docs/reference/rules/irc/README.md"), "[ridge-clearance](ridge-clearance.md)")
+  lu.assertStrContains(plumb.read(plumb.top .. "/docs/reference/rules/irc/ridge-clearance.md"), "# irc/ridge-clearance\n")
+end
+
+function TestSchema:test_the_page_of_one_rule()
+  local by_name = plumb.run({ "schema", "rules", "irc/ridge-clearance" })
+  lu.assertStrContains(by_name, "# irc/ridge-clearance\n")
+  lu.assertNotStrContains(by_name, "# irc/roof-layers")
+  lu.assertEquals(plumb.run({ "schema", "rules", plumb.top .. "/rules/codes/irc/ridge-clearance" }), by_name)
+  lu.assertEquals(plumb.run({ "schema", "rules", plumb.top .. "/rules/codes/irc" }), (plumb.run({ "schema", "rules", "irc" })))
+  local _, code, errors = plumb.run({ "schema", "rules", "irc/ridge" })
+  lu.assertEquals(code, 3)
+  lu.assertStrContains(errors, "irc has no rule ridge")
 end
 
 function TestSchema:test_the_command_line()
