@@ -126,7 +126,7 @@ static void draw_zone_mark(struct canvas *canvas, double x, double y, const char
     const char *pattern = zone == NULL                ? NULL
                           : strchr(zone, 'r') != NULL ? "zone-4"
                           : strchr(zone, 'n') != NULL ? "zone-3"
-                          : first == '1'              ? "zone-1"
+                          : strcmp(zone, "1") == 0    ? "zone-1"
                                                       : "zone-2";
     const struct stroke stroke = {INK, 1.2, NULL,
                                   pattern != NULL ? canvas_pattern(canvas, pattern) : PAPER};

@@ -187,11 +187,23 @@ static bool fails_as_a_whole(const struct roof *roof, const struct plan_plane *p
     return false;
 }
 
+/* What fails of the racking is no one module's. */
+static bool does_racking_fail(const struct roof *roof)
+{
+    for (size_t i = 0; i < roof->keys.count; i++) {
+        const struct key *key = &roof->keys.items[i];
+        if (key->object != NULL && key_is_fail(key) &&
+            (key->object->kind->id == KIND_racking || key->object->kind->id == KIND_rail))
+            return true;
+    }
+    return false;
+}
+
 static void outline_failing(struct roof *roof)
 {
     struct canvas *canvas = roof->canvas;
     const struct objects *modules = &canvas->report->design->of_kind[KIND_module];
-    bool is_any = false;
+    bool is_any = false, is_all = does_racking_fail(roof);
     for (size_t i = 0; i < modules->count; i++) {
         const struct object *module = modules->items[i];
         const struct plan_plane *plane =
@@ -200,7 +212,7 @@ static void outline_failing(struct roof *roof)
         double width, length;
         if (plane == NULL || !module_rect(&at, &width, &length, module))
             continue;
-        if (!key_is_fail(keys_find(&roof->keys, module)) &&
+        if (!is_all && !key_is_fail(keys_find(&roof->keys, module)) &&
             !is_in_failing_strip(roof, plane, at, width, length))
             continue;
         plan_rect(corners, &roof->plan, plane, at, width, length);

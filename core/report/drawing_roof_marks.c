@@ -48,6 +48,26 @@ static void mark_strips(struct roof *roof)
     }
 }
 
+/* All modules; false: none is drawn. */
+static bool box_of_modules(struct box *out, const struct roof *roof)
+{
+    const struct objects *modules = &roof->canvas->report->design->of_kind[KIND_module];
+    *out = (struct box){INFINITY, INFINITY, -INFINITY, -INFINITY};
+    for (size_t i = 0; i < modules->count; i++) {
+        const struct plan_plane *plane =
+            plan_find(&roof->plan, object_in(modules->items[i], SLOT_module_plane));
+        struct point at, corners[4];
+        double width, length;
+        if (plane == NULL || !module_rect(&at, &width, &length, modules->items[i]))
+            continue;
+        plan_rect(corners, &roof->plan, plane, at, width, length);
+        struct box box = box_around(corners, 4);
+        *out = (struct box){fmin(out->left, box.left), fmin(out->top, box.top),
+                            fmax(out->right, box.right), fmax(out->bottom, box.bottom)};
+    }
+    return out->left < out->right;
+}
+
 static void mark_things(struct roof *roof)
 {
     struct canvas *canvas = roof->canvas;
@@ -79,6 +99,12 @@ static void mark_things(struct roof *roof)
             struct box box = box_around(corners, 4);
             mark_in_box(roof, key,
                         (struct box){box.left - 16, box.top - 16, box.right + 16, box.bottom + 16});
+        } else if (one->kind->id == KIND_racking || one->kind->id == KIND_rail) {
+            struct box box;
+            if (box_of_modules(&box, roof))
+                mark_in_box(
+                    roof, key,
+                    (struct box){box.left - 16, box.top - 16, box.right + 16, box.bottom + 16});
         } else if (one->kind->id == KIND_attachment && roof_attachment_at(&at, &roof->plan, one))
             key_mark(canvas, key, (struct point[]){{at.x, at.y - 16}, {at.x, at.y + 16}}, 2);
     }
