@@ -256,8 +256,8 @@ void read_fact(struct design_reader *reader, struct object *object, unsigned slo
 {
     const struct fact_row *row = object_row(object, slot);
     struct fact *fact = &object->facts[slot];
-    char example[200], named[160];
-    fact_write_example(example, sizeof example, row);
+    const char *example = example_of(reader, object->kind, slot);
+    char named[160];
     if (row->type == TYPE_INVERSE) {
         complain(reader->complaints, node, "derived", NULL,
                  "%s is worked out from the other side; it is not written here",

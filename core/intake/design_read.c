@@ -43,13 +43,28 @@ struct object *add_named(struct design_reader *reader, enum kind_id kind, struct
     return index_add(&reader->names[kind], object->path, object) ? object : NULL;
 }
 
+const char *example_of(struct design_reader *reader, const struct kind *kind, unsigned slot)
+{
+    const char **of_kind = reader->examples[kind->id];
+    char example[200];
+    if (of_kind == NULL)
+        of_kind = arena_take(reader->arena, kind->fact_count * sizeof *of_kind);
+    reader->examples[kind->id] = of_kind;
+    if (of_kind == NULL)
+        return NULL;
+    if (of_kind[slot] == NULL) {
+        fact_write_example(example, sizeof example, &kind->facts[slot]);
+        of_kind[slot] = arena_copy(reader->arena, example, strlen(example));
+    }
+    return of_kind[slot];
+}
+
 /* Reads one thing of a list: a mapping with a name. */
 static void read_item(struct design_reader *reader, struct object *parent, unsigned slot,
                       const struct node *node)
 {
     const struct fact_row *row = object_row(parent, slot);
-    char example[200];
-    fact_write_example(example, sizeof example, row);
+    const char *example = example_of(reader, parent->kind, slot);
     if (!expect_node(reader->complaints, node, NODE_MAPPING, example))
         return;
     const struct node *name = node_find(node, "name");
@@ -72,8 +87,7 @@ void read_list(struct design_reader *reader, struct object *object, unsigned slo
                const struct node *node)
 {
     struct fact *fact = &object->facts[slot];
-    char example[200];
-    fact_write_example(example, sizeof example, object_row(object, slot));
+    const char *example = example_of(reader, object->kind, slot);
     if (fact->count == 0)
         fact->place = node->place;
     if (node_is_blank(node))
@@ -99,8 +113,7 @@ static void read_one(struct design_reader *reader, struct object *object, unsign
                      const struct node *node)
 {
     struct fact *fact = &object->facts[slot];
-    char example[200];
-    fact_write_example(example, sizeof example, object_row(object, slot));
+    const char *example = example_of(reader, object->kind, slot);
     fact->place = node->place;
     if (node_is_blank(node))
         return;
