@@ -76,7 +76,7 @@ static bool need_in(double *out, const struct object *circuit, unsigned slot, co
     return true;
 }
 
-/* A maker's or an engineer's figure goes before the tables (trunk cable has no table). */
+/* A maker's or an engineer's figure. */
 static bool has_stated(double *amperes, const struct object *circuit, struct working *working)
 {
     if (!object_has(circuit, SLOT_circuit_ampacity))
@@ -88,6 +88,38 @@ static bool has_stated(double *amperes, const struct object *circuit, struct wor
     working_step(working, NULL, "ampacity as stated for circuit %s: %.6g A", circuit->path,
                  *amperes);
     return true;
+}
+
+/* Trunk cable has no table: its maker's figure stands, but for more than its conductors carry one
+ * by one in the open it cannot. */
+static bool has_makers_figure(double *amperes, const struct object *circuit,
+                              struct working *working)
+{
+    double most;
+    if ((!object_is(circuit, SLOT_circuit_insulation, "trunk cable") &&
+         !object_is(circuit, SLOT_circuit_wiring_method, "trunk cable")) ||
+        !has_stated(amperes, circuit, working))
+        return false;
+    if (object_has(circuit, SLOT_circuit_conductor_size) &&
+        object_has(circuit, SLOT_circuit_conductor_material) &&
+        ampacity_at(&most, object_fact(circuit, SLOT_circuit_conductor_size)->is.word,
+                    object_fact(circuit, SLOT_circuit_conductor_material)->is.word, 90,
+                    IN_FREE_AIR) &&
+        number_compare(*amperes, most) > 0) {
+        working_read(working, circuit, SLOT_circuit_conductor_size);
+        working_read(working, circuit, SLOT_circuit_conductor_material);
+        working_step(working, SOURCE_AMPACITY_FREE, "no more than %g A, 90 °C in free air", most);
+        *amperes = most;
+    }
+    return true;
+}
+
+/* Where a table has the conductor, no other figure may stand above the table's. */
+static void bound_by_stated(double *amperes, const struct object *circuit, struct working *working)
+{
+    double stated;
+    if (has_stated(&stated, circuit, working) && stated < *amperes)
+        *amperes = stated;
 }
 
 static bool read_metal(struct ampacity_case *given, const struct object *circuit, bool needs_size,
@@ -141,23 +173,28 @@ static bool find_corrected(double *amperes, const struct object *circuit, struct
 {
     struct ampacity_case given = {0};
     struct ampacity_found found;
-    if (has_stated(amperes, circuit, working))
+    if (has_makers_figure(amperes, circuit, working))
         return true;
     if (!read_metal(&given, circuit, true, working) ||
         !read_surroundings(&given, circuit, edition, working) ||
         !find_ampacity(&found, &given, working))
         return false;
     *amperes = found.corrected;
+    bound_by_stated(amperes, circuit, working);
     return true;
 }
 
 static bool find_terminal(double *amperes, const struct object *circuit, struct working *working)
 {
     struct ampacity_case given = {0};
-    return has_stated(amperes, circuit, working) ||
-           (read_metal(&given, circuit, true, working) &&
-            need_in(&given.terminal, circuit, SLOT_circuit_terminal_temperature, "°C", working) &&
-            find_terminal_ampacity(amperes, &given, working));
+    if (has_makers_figure(amperes, circuit, working))
+        return true;
+    if (!read_metal(&given, circuit, true, working) ||
+        !need_in(&given.terminal, circuit, SLOT_circuit_terminal_temperature, "°C", working) ||
+        !find_terminal_ampacity(amperes, &given, working))
+        return false;
+    bound_by_stated(amperes, circuit, working);
+    return true;
 }
 
 static bool find_usable(double *amperes, const struct object *circuit, struct amount edition,

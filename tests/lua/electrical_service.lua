@@ -213,5 +213,8 @@ return {
   pass("nec/service-sources", "quill", nil, "Rated currents", 32, 175, 143 / 175),
   pass("nec/service-sources", "quill", nil, "Ratings of all source", 40, 150, 110 / 150, { book = "nec@2017" }),
   fail("nec/service-sources", "quill", nil, { { "conductor_ampacity: 175 A", "conductor_ampacity: 30 A" } }, "Rated currents", 32, 30, -2 / 30),
+  -- 400 A told of 2/0 AWG copper: 175 A are believed.
+  fail("nec/service-sources", "quill", nil, { { "conductor_ampacity: 175 A", "conductor_ampacity: 400 A" } }, "Ampacity told", 400, 175, -225 / 175, { level = "warning" }),
+  open("nec/service-sources", "quill", nil, { { "  conductor_size: 2/0 AWG\n", "" } }, "service: conductor_size"),
   open("nec/service-sources", "quill", nil, { { "  conductor_ampacity: 175 A\n", "" } }, "conductor_ampacity"),
 }

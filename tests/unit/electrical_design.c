@@ -262,6 +262,17 @@ static void test_circuits(struct call *call, struct house *h)
                1e-9, "77 °C on the roof in 2020");
     CHECK_NEAR(ask(call, h->output, "corrected_ampacity", "edition", "2023", NULL), 27.84, 1e-9,
                "not in 2023");
+    give(h->branch_run, "ampacity", "400 A");
+    CHECK_NEAR(ask(call, h->branch_run, "terminal_ampacity", NULL), 30, 0,
+               "what is told above the table is not believed");
+    give(h->branch_run, "ampacity", "20 A");
+    CHECK_NEAR(ask(call, h->branch_run, "terminal_ampacity", NULL), 20, 0, "below it, it is");
+    CHECK_NEAR(ask(call, h->branch_run, "corrected_ampacity", "edition", "2023", NULL), 20, 1e-9,
+               "so after corrections");
+    give(h->branch_run, "insulation", "trunk cable");
+    give(h->branch_run, "ampacity", "56 A");
+    CHECK_NEAR(ask(call, h->branch_run, "usable_ampacity", "edition", "2023", NULL), 55, 1e-9,
+               "a trunk cable carries no more than its conductors in free air");
     give(h->branch_run, "ampacity", "20 A");
     take_away(h->branch_run, "conductor_size");
     CHECK_NEAR(ask(call, h->branch_run, "usable_ampacity", "edition", "2023", NULL), 20, 1e-9,

@@ -1,14 +1,23 @@
 ---@type plumbrule.Rule
+-- What is told of the conductors' ampacity is believed up to the table's 75 °C column, that of usual service
+-- terminals (110.14(C)(1)): their temperature on the way may only lower it.
 return {
   title = "All sources against the service",
-  cite = { ["2017"] = "705.12(A)", ["2020"] = "705.11(A)", ["2023"] = "705.11(A)" },
+  cite = { ["2017"] = "705.12(A)", ["2020"] = "705.11(A), 310.16", ["2023"] = "705.11(A), 310.16" },
   about = "service",
   check = function(service, book)
     if same(book:edition("nec"), "2017") then
       shall.not_exceed("Ratings of all source overcurrent devices", service:source_rating_sum(), service.rating)
     else
-      shall.not_exceed("Rated currents of all sources", service:source_current_sum(), service.conductor_ampacity)
+      local column = calc.terminal_ampacity {
+        size = service.conductor_size, material = service.conductor_material,
+        insulation = celsius(75), terminal = celsius(75), sets = service.parallel_sets,
+      }
+      if service.conductor_ampacity > column then
+        should.not_exceed("Ampacity told of the service conductors, against the table", service.conductor_ampacity, column)
+      end
+      shall.not_exceed("Rated currents of all sources", service:source_current_sum(), smallest(service.conductor_ampacity, column))
     end
   end,
-  remedy = "Fewer or smaller sources, or a larger service.",
+  remedy = "Fewer or smaller sources, or a larger service; tell the size of its conductors and what they carry.",
 }
