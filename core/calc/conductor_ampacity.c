@@ -30,7 +30,7 @@ static bool find_base(double *amperes, const struct ampacity_case *given, int co
         return working_beyond(
             working,
             "size is %s %s; the ampacity table at hand runs from 14 AWG copper or "
-            "12 AWG aluminum to 600 kcmil",
+            "12 AWG aluminum to 750 kcmil",
             given->size, given->material);
     environment = is_free ? IN_FREE_AIR : IN_RACEWAY;
     bool is_memory = ampacity_is_from_memory(given->size, given->material, column, environment);
@@ -164,7 +164,7 @@ bool find_smallest_conductor(const char **size, struct ampacity_case *given, dou
     working->stop = (struct stop){STOP_NONE, NULL, 0, NULL, NULL}; /* of the sizes passed over */
     if (*size == NULL)
         return working_beyond(working,
-                              "no %s conductor up to 600 kcmil carries %.6g A behind %g A here",
+                              "no %s conductor up to 750 kcmil carries %.6g A behind %g A here",
                               given->material, amperes, ocpd);
     working_step(working, NULL, "smallest size that passes all three tests: %s", *size);
     return serves(given, amperes, ocpd, device, working);

@@ -21,12 +21,13 @@ bool find_dc_drop(double *volts, const struct drop_case *given, struct working *
     if (!conductor_dc_resistance(&ohms, given->size, given->material, given->is_coated,
                                  given->is_solid ? SOLID : STRANDED))
         return working_beyond(working,
-                              "size is %s %s; the dc resistances at hand run from 18 AWG to 500 "
+                              "size is %s %s; the dc resistances at hand run from 18 AWG to 750 "
                               "kcmil, solid to 8 AWG",
                               given->size, given->material);
     *volts = 2 * given->feet / 1000 * ohms * given->amperes / given->sets;
-    working_step(working, SOURCE_DC_RESISTANCE, "%s %s at 75 °C: %g Ω/kft", given->size,
-                 given->material, ohms);
+    working_step(working, SOURCE_DC_RESISTANCE, "%s %s at 75 °C: %g Ω/kft%s", given->size,
+                 given->material, ohms,
+                 conductor_is_from_memory(given->size) ? " (from memory)" : "");
     working_step(working, NULL, "2 x %.6g ft x %g Ω/kft x %.6g A / %g per pole = %.6g V",
                  given->feet, ohms, given->amperes, given->sets, *volts);
     return true;

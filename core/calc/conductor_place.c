@@ -18,10 +18,12 @@ bool find_conductor_area(double *area, const char *size, const char *insulation,
     }
     if (!conductor_dimensions(&diameter, area, size, insulation))
         return working_beyond(working,
-                              "%s %s has no dimensions in Table 5 as at hand (14 AWG to 500 kcmil "
-                              "of THHN, THWN-2, XHHW-2, RHW-2, USE-2): give the maker's diameter",
+                              "%s %s has no dimensions in Table 5 as at hand (14 AWG to 750 kcmil "
+                              "of THHN, THWN-2, XHHW-2, to 500 kcmil of RHW-2, USE-2): give the "
+                              "maker's diameter",
                               size, insulation);
-    working_step(working, SOURCE_DIMENSIONS, "%s %s: %g in² each", size, insulation, *area);
+    working_step(working, SOURCE_DIMENSIONS, "%s %s: %g in² each%s", size, insulation, *area,
+                 conductor_is_from_memory(size) ? " (from memory)" : "");
     return true;
 }
 

@@ -15,8 +15,9 @@ struct ampacity_row {
     double copper[COLUMN_COUNT], aluminum[COLUMN_COUNT];
 };
 
-/* NEC Table 310.16 (2017: 310.15(B)(16)); two secondary sources agree. 600 kcmil is from memory,
- * but for aluminum at 75 °C, which a published 310.12 table bears out. */
+/* NEC Table 310.16 (2017: 310.15(B)(16)); two secondary sources agree. From 600 kcmil on
+ * they are from memory, but for 600 kcmil aluminum at 75 °C, which a published 310.12 table bears
+ * out. */
 static const struct ampacity_row in_raceway[] = {
     {"14 AWG", {15, 20, 25}, {0, 0, 0}},
     {"12 AWG", {20, 25, 30}, {15, 20, 25}},
@@ -37,6 +38,8 @@ static const struct ampacity_row in_raceway[] = {
     {"400 kcmil", {280, 335, 380}, {225, 270, 305}},
     {"500 kcmil", {320, 380, 430}, {260, 310, 350}},
     {"600 kcmil", {350, 420, 475}, {285, 340, 385}},
+    {"700 kcmil", {385, 460, 520}, {315, 375, 425}},
+    {"750 kcmil", {400, 475, 535}, {320, 385, 435}},
 };
 
 /* NEC Table 310.17 (2017: 310.15(B)(17)), copper, secondary sources. 10 AWG at 75 °C is from
@@ -112,7 +115,9 @@ bool ampacity_is_from_memory(const char *size, const char *material, int column,
 {
     if (environment == IN_FREE_AIR)
         return column == 75 && strcmp(size, "10 AWG") == 0;
-    return strcmp(size, "600 kcmil") == 0 && !(column == 75 && strcmp(material, "aluminum") == 0);
+    bool is_borne_out = column == 75 && strcmp(material, "aluminum") == 0;
+    return (strcmp(size, "600 kcmil") == 0 && !is_borne_out) || strcmp(size, "700 kcmil") == 0 ||
+           strcmp(size, "750 kcmil") == 0;
 }
 
 bool ampacity_ambient_factor(double *factor, double celsius, int column)

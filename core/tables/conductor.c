@@ -15,7 +15,7 @@ static const char *const sizes[] = {"18 AWG",    "16 AWG",    "14 AWG",    "12 A
 
 enum { UNCOATED_COPPER, COATED_COPPER, ALUMINUM, METAL_COUNT };
 
-/* NEC Chapter 9 Table 8, stranded; secondary source. Ω/kft. */
+/* NEC Chapter 9 Table 8, stranded; secondary source, from 600 kcmil on from memory. Ω/kft. */
 static const struct {
     const char *size;
     double circular_mils;
@@ -42,6 +42,9 @@ static const struct {
     {"350 kcmil", 350000, 37, {0.0367, 0.0382, 0.0605}},
     {"400 kcmil", 400000, 37, {0.0321, 0.0331, 0.0529}},
     {"500 kcmil", 500000, 37, {0.0258, 0.0265, 0.0424}},
+    {"600 kcmil", 600000, 61, {0.0214, 0.0223, 0.0353}},
+    {"700 kcmil", 700000, 61, {0.0184, 0.0189, 0.0303}},
+    {"750 kcmil", 750000, 61, {0.0171, 0.0176, 0.0282}},
 };
 
 /* NEC Chapter 9 Table 8, solid; secondary source. */
@@ -81,7 +84,7 @@ static const struct {
 
 enum { THHN_COLUMN, XHHW_COLUMN, RHW_COLUMN, DIMENSION_COLUMNS };
 
-/* NEC Chapter 9 Table 5; secondary sources. */
+/* NEC Chapter 9 Table 5; secondary sources, from 600 kcmil on from memory. 0: no figure. */
 static const struct {
     const char *size;
     double diameter[DIMENSION_COLUMNS]; /* in */
@@ -105,6 +108,9 @@ static const struct {
     {"350 kcmil", {0.817, 0.811, 0.871}, {0.5242, 0.5166, 0.5958}},
     {"400 kcmil", {0.864, 0.858, 0.918}, {0.5863, 0.5782, 0.6619}},
     {"500 kcmil", {0.949, 0.943, 1.003}, {0.7073, 0.6984, 0.7901}},
+    {"600 kcmil", {1.051, 1.073, 0}, {0.8676, 0.9043, 0}},
+    {"700 kcmil", {1.122, 1.145, 0}, {0.9887, 1.0297, 0}},
+    {"750 kcmil", {1.156, 1.18, 0}, {1.0496, 1.0936, 0}},
 };
 
 static const struct {
@@ -192,6 +198,12 @@ bool conductor_kcmil(double *kcmil, const char *size)
     return true;
 }
 
+bool conductor_is_from_memory(const char *size)
+{
+    double kcmil;
+    return conductor_kcmil(&kcmil, size) && kcmil > 500;
+}
+
 bool conductor_dc_resistance(double *ohms, const char *size, const char *material, bool is_coated,
                              enum stranding stranding)
 {
@@ -237,7 +249,7 @@ bool conductor_dimensions(double *diameter, double *area, const char *size, cons
 {
     int column = find_dimension_column(insulation);
     for (size_t i = 0; column >= 0 && i < COUNT_OF(dimension_rows); i++)
-        if (strcmp(dimension_rows[i].size, size) == 0) {
+        if (strcmp(dimension_rows[i].size, size) == 0 && dimension_rows[i].area[column] > 0) {
             *diameter = dimension_rows[i].diameter[column];
             *area = dimension_rows[i].area[column];
             return true;

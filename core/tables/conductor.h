@@ -20,6 +20,8 @@ enum raceway_metal { NO_METAL, ALUMINUM_RACEWAY, STEEL_RACEWAY };
 const char *conductor_size_at(size_t at);
 /* Cross-section in kcmil: Table 8 for AWG, the name's own figure for kcmil. */
 bool conductor_kcmil(double *kcmil, const char *size);
+/* Are the size's figures in Tables 5 and 8 from memory (above 500 kcmil)? */
+bool conductor_is_from_memory(const char *size);
 /* Ohms per 1000 ft, dc at 75 °C. `is_coated` is tinned copper. Solid only to 8 AWG. */
 bool conductor_dc_resistance(double *ohms, const char *size, const char *material, bool is_coated,
                              enum stranding stranding);

@@ -7,6 +7,13 @@ local switch = "text: RAPID SHUTDOWN SWITCH FOR SOLAR PV SYSTEM, letter_height: 
 local raceway = "text: SOLAR PV DC CIRCUIT, letter_height: 3/8 in, color: white on red, reflective: yes, permanent: yes, spacing: 10 ft"
 
 -- A label whose text or place is changed, and one that is not on the list at all.
+-- Storage on the premises, named in the directory and marked at its disconnect.
+local storage = {
+  { "other_sources: none", "other_sources:\n  - {name: cell, kind: storage, output_current: 24 A, parallel: no, interlocked: yes, listings: [UL 9540]}" },
+  { "SOURCES OF POWER AND THEIR DISCONNECTS", "PV AND STORAGE, THEIR DISCONNECTS" },
+  { "kind: utility disconnect, place: AC disconnect, text: PV UTILITY DISCONNECT", 'kind: storage, place: AC disconnect, text: "STORAGE DISCONNECT, 240 V"' },
+}
+
 return {
   pass("nec/label-rapid-shutdown", "quill", nil, "Height of its title", 0.375, 0.375, 0),
   fail("nec/label-rapid-shutdown", "quill", nil, { { placard, "text: SOLAR PV SYSTEM EQUIPPED WITH RAPID SHUTDOWN, letter_height: 1/4 in, color: black on yellow" } }, "Height of its title", 0.25, 0.375, -1 / 3),
@@ -60,4 +67,7 @@ return {
   pass("nec/label-permanent", "quill", "label:directory", "Permanent"),
   fail("nec/label-permanent", "quill", "label:directory", { { 'TEL 555-0142", letter_height: 3/8 in, color: any, permanent: yes', 'TEL 555-0142", letter_height: 3/8 in, color: any, permanent: no' } }, "Permanent"),
   open("nec/label-permanent", "quill", "label:directory", { { 'TEL 555-0142", letter_height: 3/8 in, color: any, permanent: yes', 'TEL 555-0142", letter_height: 3/8 in, color: any' } }, "permanent"),
+  pass("nec/label-storage", "quill", nil, "gives volts", nil, nil, nil, { change = storage }),
+  fail("nec/label-storage", "quill", nil, { storage[1], storage[2] }, "Labels of this kind", 0, 0),
+  open("nec/label-storage", "quill", nil, { storage[1], storage[2], { 'kind: utility disconnect, place: AC disconnect, text: PV UTILITY DISCONNECT', "kind: storage, place: AC disconnect" } }, "text"),
 }

@@ -24,7 +24,7 @@ return {
   row(open, "generation-cap", "moss", nil, { { "other_sources: none\n", "" } }, "other_sources"),
   row(pass, "anti-islanding", "tern", nil, "UL 1741 SB"),
   row(fail, "anti-islanding", "tern", nil, nil, "UL 1741 SB", nil, nil, nil, { model = { "inverters", "Fenwick S6000", { { "UL 1741, UL 1741 SB, UL 1699B", "UL 1741, UL 1699B" } } } }),
-  row(open, "anti-islanding", "tern", nil, nil, "listings", { model = { "inverters", "Fenwick S6000", { { "listings: [UL 1741, UL 1741 SB, UL 1699B]", "listings:" } } } }),
+  row(open, "anti-islanding", "tern", nil, nil, "listings", { model = { "inverters", "Fenwick S6000", { { "listings: [UL 1741, UL 1741 SB, UL 1699B, UL 6703]", "listings:" } } } }),
   row(pass, "revenue-meter", "quill", "meter:revenue", "Rating of its socket", 200, 150, 1 / 3),
   row(fail, "revenue-meter", "quill", "meter:revenue", { { "meter_main: no, rating: 200 A", "meter_main: no, rating: 125 A" } }, "Rating of its socket", 125, 150, -25 / 150),
   row(open, "revenue-meter", "quill", "meter:revenue", { { "bidirectional: yes, ", "" } }, "bidirectional"),

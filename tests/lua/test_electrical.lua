@@ -40,6 +40,23 @@ function TestElectrical.test_three_houses_stand()
   end
 end
 
+-- What the book cannot judge whole is a person's: never a silent pass, and the sentence says what to look at.
+function TestElectrical.test_split_buses_and_storage_are_told_to_a_person()
+  local cell = "other_sources:\n  - {name: cell, kind: storage, output_current: 24 A, parallel: no, interlocked: yes, listings: [UL 9540]}"
+  for _, row in ipairs {
+    { "nec/panel-kind", "panel:main", { "split_bus: no", "split_bus: yes" }, "bus is split" },
+    { "nec/other-source", "source:cell", { "other_sources: none", cell }, "Storage" },
+  } do
+    for _, edition in ipairs { 2017, 2020, 2023 } do
+      local report = electrical.report { rule = row[1], design = "quill", change = { row[3] }, book = "nec@" .. edition }
+      local finding = plumb.find(report, row[1], row[2])
+      lu.assertEquals({ row[1], finding.kind }, { row[1], "review" })
+      lu.assertStrContains(finding.message, row[4])
+      lu.assertTrue(report.exit == 1 or report.exit == 2, row[1])
+    end
+  end
+end
+
 -- Beside the tests above, the books carry cases of their own.
 function TestElectrical.test_the_cases_of_both_books_come_out_as_written()
   for book, least in pairs { nec = 700, ["sallow-point"] = 20 } do

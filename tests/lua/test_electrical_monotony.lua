@@ -19,6 +19,10 @@ local rows = {
   { "nec/service-load", "quill", "service:service", "Load of the dwelling", "appliances: 14 kVA", "appliances: %s kVA", 0, 60, "down" },
   { "nec/supply-side", "tern", "interconnection:interconnection", "Overcurrent device against 125 %", "  ocpd_rating: 35 A\n  ocpd_distance", "  ocpd_rating: %s A\n  ocpd_distance", 15, 70, "up", true },
   { "nec/panel-working-space", "tern", "panel:main", "Depth", "{depth: 4 ft, width: 36 in, height: 8 ft, equipment_width: 15 in", "{depth: %s ft, width: 36 in, height: 8 ft, equipment_width: 15 in", 1, 10, "up" },
+  { "nec/disconnect-working-space", "quill", "disconnect:pv-disconnect", "Depth", "[UL 98], working_space: {depth: 4 ft", "[UL 98], working_space: {depth: %s ft", 1, 10, "up" },
+  { "nec/disconnect-rating", "quill", "disconnect:pv-disconnect", "Voltage rating", "rating: 60 A, voltage_rating: 240 V", "rating: 60 A, voltage_rating: %s V", 60, 600, "up" },
+  { "nec/service-sources", "quill", "service:service", "Rated currents", "  conductor_ampacity: 175 A", "  conductor_ampacity: %s A", 15, 400, "up" },
+  { "nec/conductor-count", "quill", "circuit:inverter-run", "of this circuit alone", "    current_carrying_conductors: 2", "    current_carrying_conductors: %s", 1, 40, "up", true },
 }
 
 local function margin(row, value)

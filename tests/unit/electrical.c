@@ -137,6 +137,11 @@ static void test_flawed_lengths(struct call *call)
           "E06 cold");
     CHECK_NEAR(number_of(call, "module_voltage"), row_of("E06", "Voc cold with STC 25 C"), 5e-4,
                "E06: 55.687 V");
+    double ours = number_of(call, "module_voltage");
+    CHECK(ours - row_of("E06", "Voc cold with Tlow -12, coef -0.26, T_ref 20") > 0.6,
+          "E06 prints 55.03 V, having taken 20 °C for the rating");
+    CHECK(ours - row_of("E06", "Voc cold as printed (Tlow +12, coef +0.26, T_ref 20)") > 5.9,
+          "and its printed inputs do not even give that");
     CHECK_NEAR(number_of(call, "modules"), row_of("E06", "max modules"), 0, "10.77 is 10, not 11");
     CHECK(number_of(call, "modules") < printed("E06", "max modules"), "E06 rounds a maximum up");
     CHECK_NEAR(number_of(call, "modules"), row_of("C6", "max modules 600/55.687"), 0, "C6");
@@ -166,6 +171,17 @@ static void test_flawed_corrections(struct call *call)
     const char *row = "required base ampacity with 61-65 C factor 0.65";
     CHECK_NEAR(needed / factors, row_of("E09", row), 1e-4, "E09: 23.8 A");
     CHECK(printed("E09", row) - needed / factors > 2.8, "E09 prints 26.6 A");
+    CHECK(row_of("E09", "required base ampacity as in source (0.58, 0.80)") - needed / factors >
+              2.8,
+          "E09 takes the factor of the next row");
+    CHECK_NEAR(number_of(call, "temperature"), row_of("E09", "ambient with 22 C adder"), 1e-9,
+               "E09: 62.9 °C by the adder of its day");
+    CHECK(call_it(call, "ampacity", "size", "12 AWG", "material", "copper", "insulation", "90 °C",
+                  "ambient", "40.9 °C", "conductors", "6", "height", "1/2 in", "edition", "2020",
+                  NULL),
+          "E09 today");
+    CHECK_NEAR(number_of(call, "temperature") - row_of("E09", "ambient with 22 C adder"), 11, 1e-9,
+               "33 °C, not 22 °C, since 2017");
     CHECK(call_it(call, "smallest_conductor", "current", "9.9 A", "material", "copper",
                   "insulation", "90 °C", "ambient", "62.9 °C", "conductors", "6", "terminal",
                   "60 °C", "edition", "2020", NULL),

@@ -75,9 +75,9 @@ static void test_beyond(struct call *call)
                        "edition", "2020", NULL) == STOP_BEYOND,
           "93 °C with the rooftop adder");
     CHECK(strstr(call->working.stop.why, "93 °C") != NULL, "and the figure is told");
-    CHECK(call_refused(call, "ampacity", "size", "750 kcmil", "material", "copper", "insulation",
+    CHECK(call_refused(call, "ampacity", "size", "18 AWG", "material", "copper", "insulation",
                        "90 °C", "ambient", "30 °C", "conductors", "3", NULL) == STOP_BEYOND,
-          "750 kcmil is no row at hand");
+          "18 AWG is no row at hand");
     CHECK(call_refused(call, "cold_voltage", "modules", "10", "open_circuit_voltage", "40 V",
                        "temperature", "-41 °C", "technology", "monocrystalline silicon",
                        NULL) == STOP_BEYOND,

@@ -86,6 +86,11 @@ static void test_ampacity(void)
     CHECK(!ampacity_at(&is, "10 AWG", "aluminum", 75, IN_FREE_AIR), "free air: copper only");
     CHECK(ampacity_is_from_memory("10 AWG", "copper", 75, IN_FREE_AIR), "a figure from memory");
     CHECK(!ampacity_is_from_memory("10 AWG", "copper", 75, IN_RACEWAY), "a sourced figure");
+    CHECK(ampacity_is_from_memory("700 kcmil", "copper", 75, IN_RACEWAY) &&
+              ampacity_is_from_memory("750 kcmil", "aluminum", 75, IN_RACEWAY) &&
+              !ampacity_is_from_memory("600 kcmil", "aluminum", 75, IN_RACEWAY),
+          "the last rows are from memory");
+    CHECK(ampacity_at(&is, "750 kcmil", "copper", 75, IN_RACEWAY) && is == 475, "750 kcmil");
 }
 
 static void test_columns(void)
@@ -295,6 +300,22 @@ static void test_dc_resistance(void)
             before[i] = is;
         }
     }
+    /* The rows from memory, by the same physics. */
+    static const char *const large[] = {"600 kcmil", "700 kcmil", "750 kcmil"};
+    for (int i = 0; i < 3; i++) {
+        double copper = 0, coated = 0, aluminum = 0, kcmil = 0;
+        CHECK(conductor_is_from_memory(large[i]) && conductor_kcmil(&kcmil, large[i]), large[i]);
+        CHECK(conductor_dc_resistance(&copper, large[i], "copper", false, STRANDED) &&
+                  conductor_dc_resistance(&coated, large[i], "copper", true, STRANDED) &&
+                  conductor_dc_resistance(&aluminum, large[i], "aluminum", false, STRANDED),
+              large[i]);
+        CHECK_NEAR(copper * kcmil, 12.9, 0.1, "copper from memory by resistivity");
+        CHECK(coated > copper && coated < 1.05 * copper, "tin adds a little");
+        CHECK_NEAR(aluminum * kcmil, 21.2, 0.1, "aluminum from memory by resistivity");
+        CHECK(copper < before[0] && coated < before[1] && aluminum < before[2], "resists less");
+        before[0] = copper, before[1] = coated, before[2] = aluminum;
+    }
+    CHECK(!conductor_is_from_memory("500 kcmil"), "500 kcmil has a source");
     csv_read(&csv, "ch9_table8_solid_small.csv");
     for (int row = 0; row < csv.rows; row++) {
         const char *size = size_of(csv_cell(&csv, row, "size"));
@@ -360,6 +381,17 @@ static void test_dimensions(void)
             CHECK(area > before[i], "thicker takes more room");
             before[i] = area;
         }
+    double smaller = 0.7073;
+    static const char *const large[] = {"600 kcmil", "700 kcmil", "750 kcmil"};
+    for (int i = 0; i < 3; i++) { /* from memory */
+        CHECK(conductor_dimensions(&diameter, &area, large[i], "THWN-2"), large[i]);
+        CHECK(area > smaller, "larger fills more");
+        smaller = area;
+        CHECK_NEAR(area, 0.78539816 * diameter * diameter, 1e-4, "π/4 d²");
+        CHECK(conductor_dimensions(&diameter, &area, large[i], "XHHW-2"), large[i]);
+        CHECK_NEAR(area, 0.78539816 * diameter * diameter, 1e-4, "π/4 d²");
+        CHECK(!conductor_dimensions(&diameter, &area, large[i], "RHW-2"), "RHW-2 ends before");
+    }
     CHECK(!conductor_dimensions(&diameter, &area, "10 AWG", "PV wire"), "PV wire has no row");
 }
 

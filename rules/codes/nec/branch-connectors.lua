@@ -1,17 +1,31 @@
 ---@type plumbrule.Rule
--- Letters of 690.33 from memory.
+-- Letters of 690.33 from memory, as that UL 6703 is the standard of the connectors.
 return {
   title = "Connectors of modules and microinverters mated as listed",
   cite = { ["2017"] = "690.33, 110.3(B)", ["2020"] = "690.33(C), 110.3(B)", ["2023"] = "690.33(C), 110.3(B)" },
   about = "branch",
   check = function(branch)
+    local function listed(model)
+      if not model.listings:has("UL 6703") then
+        review("Its data sheet names no listing of its connectors (UL 6703): to be looked at", model)
+      end
+    end
     local seen -- each model once
     for _, module in ipairs(branch.modules) do
       if not seen or not same(seen, module.model) then
         seen = module.model
-        shall.be_equal("Connector of a module, against that of its microinverter", seen.connector, branch.microinverter.connector)
+        listed(seen)
+        shall.meet_one_of {
+          { "connectors of one kind", function()
+              shall.be_equal("Connector of a module, against that of its microinverter", seen.connector, branch.microinverter.connector)
+            end },
+          { "a pair listed together", function()
+              shall.be("The design says that the two are listed for each other", branch.connectors_listed_together)
+            end },
+        }
       end
     end
+    listed(branch.microinverter)
   end,
   remedy = "Mate connectors of one make and type, or a pair that is listed together.",
 }

@@ -9,25 +9,33 @@ return {
   end,
   check = function(disconnect, book, design)
     local of = disconnect.of
-    if not of then
-      review("The design names nothing that it disconnects")
-    elseif same(of:kind_of(), "inverter") and not disconnect.role:is("DC") then
-      shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
-      shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.model.nominal_voltage)
-    elseif same(of:kind_of(), "inverter") then
+    local function strings_of(strings)
       local volts, amperes = 0 * V, 0 * A
-      for _, string in ipairs(of.strings) do
+      for _, string in ipairs(strings) do
         volts = largest(volts, string:maximum_voltage(design.site.design_low_temperature))
         amperes = amperes + string:source_current()
       end
       shall.be_at_least("Current rating against 125 % of the strings' current", disconnect.rating, book.continuous_factor * amperes)
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, volts)
+    end
+    if not of then
+      review("The design names nothing that it disconnects")
+    elseif same(of:kind_of(), "inverter") and not disconnect.role:is("DC") then
+      shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
+      shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.model.nominal_voltage)
+    elseif same(of:kind_of(), "inverter") or same(of:kind_of(), "combiner") then
+      strings_of(of.strings)
+    elseif same(of:kind_of(), "string") then
+      strings_of { of }
     elseif same(of:kind_of(), "branch") then
       shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
+      shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.microinverter.nominal_voltage)
     elseif same(of:kind_of(), "panel") then
       shall.be_at_least("Current rating against 125 % of the sources behind it", disconnect.rating, book.continuous_factor * of:source_current())
+      shall.be_at_least("Voltage rating", disconnect.voltage_rating, design.service.voltage)
     else
-      review("What it disconnects has no output current in the design", of)
+      shall.be_at_least("Current rating against 125 % of the source's output", disconnect.rating, book.continuous_factor * of.output_current)
+      shall.be_at_least("Voltage rating", disconnect.voltage_rating, design.service.voltage)
     end
   end,
   remedy = "Use a switch rated for 125 % of the current and for the largest voltage.",

@@ -9,14 +9,15 @@ return {
       shall.be("It is not a plain generator", not source.kind:is("generator"))
       shall.be_more_than("Breakers on which it is", source.breakers:count(), 0)
       shall.be_more_than("Its output current, counted on every bus up to the service", source.output_current, 0 * A)
-      if source.kind:is("storage") then
-        shall.be("Listed to UL 9540", source.listings:has("UL 9540"))
-        review("Storage: its place, spacing and ventilation are to be looked at")
-      elseif not source.kind:is("existing PV") then
+      if not source.kind:is("existing PV", "storage") then
         review("How it runs beside the utility is to be shown")
       end
     else
       shall.be("A transfer switch or interlock keeps it from running beside the utility", source.interlocked)
+    end
+    if source.kind:is("storage") then
+      shall.be("Listed to UL 9540", source.listings:has("UL 9540"))
+      review("Storage: its place, spacing, ventilation, disconnect and emergency shutdown are to be looked at")
     end
   end,
   remedy = "Interlock what may not run beside the utility; put what may on a breaker that the design shows.",

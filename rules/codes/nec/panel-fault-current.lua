@@ -8,15 +8,23 @@ return {
   applies = function(panel) return not panel.status:is("removed") end,
   check = function(panel, _, design)
     local available = design.service.available_fault_current
-    if not panel.is_service_panel and panel.interrupting_rating < available then
-      review("The current at the service exceeds the panel's rating: the current at the panel itself, or a series rating, is to be shown", panel.interrupting_rating)
-      return
+    local function holds(what, rating)
+      if rating < available and (panel.series_rated or not panel.is_service_panel) then
+        review(format("%s: less than the current at the service. The current at the panel itself, or the listed series combination, is to be shown", what), rating)
+      else
+        shall.be_at_least(what, rating, available)
+      end
     end
-    shall.be_at_least("Interrupting rating of the panel", panel.interrupting_rating, available)
+    holds("Interrupting rating of the panel", panel.interrupting_rating)
     for _, bus in ipairs(panel.busbars) do
       for _, breaker in ipairs(bus.breakers) do
-        if panel.is_service_panel and not breaker.status:is("removed") then
-          shall.be_at_least(format("Interrupting rating of breaker %s", breaker:called()), breaker.interrupting_rating, available)
+        if not breaker.status:is("removed") then
+          local what = format("Interrupting rating of breaker %s", breaker:called())
+          if panel.is_service_panel and breaker.duty:is("main") then
+            shall.be_at_least(what, breaker.interrupting_rating, available) -- nothing stands before it
+          else
+            holds(what, breaker.interrupting_rating)
+          end
         end
       end
     end

@@ -1,6 +1,28 @@
+-- Open structures below every module, each apart from every enclosed building.
+local function is_on_open_structures(design)
+  for _, module in ipairs(design.modules) do
+    if not module.plane.structure:is("carport", "shade structure") or not module.plane.detached then return false end
+  end
+  return true
+end
+
+-- An array on the ground whose DC circuits end before they come on or into a building.
+local function ends_before_the_building(design)
+  if not design.racking.mounting:is("ground") or design.circuits:count() < 1 then return false end
+  for _, circuit in ipairs(design.circuits) do
+    if not circuit.status:is("removed") and circuit.role:is("PV source", "PV output", "converter output")
+      and (circuit.inside_building or circuit.on_roof) then
+      return false
+    end
+  end
+  return true
+end
+
 ---@type plumbrule.Rule
 -- 2020 let a listed hazard control system (UL 3741) stand for the 80 V; 2023 dropped the array without
--- exposed metal (2023 from memory) and spares open structures that stand apart (690.12 Exception 2).
+-- exposed metal (2023 from memory), and spares open structures that stand apart (690.12 Exception 2) and arrays off
+-- the building whose circuits end outside it (690.12(A) Exception). 2017 and 2020 speak of buildings: whether an
+-- open structure that stands apart is one, the authority says.
 return {
   title = "Rapid shutdown",
   cite = { ["2017"] = "690.12(A), (B)", ["2020"] = "690.12(A), (B)", ["2023"] = "690.12(A), (B)" },
@@ -8,13 +30,14 @@ return {
   applies = function(_, book, design)
     if design.modules:count() < 1 then return false end
     if not same(book:edition("nec"), "2023") then return true end
-    for _, module in ipairs(design.modules) do
-      if not module.plane.structure:is("carport", "shade structure") then return true end
-    end
-    return false
+    return not is_on_open_structures(design) and not ends_before_the_building(design)
   end,
-  check = function(shutdown, book)
+  check = function(shutdown, book, design)
     local edition = tonumber(book:edition("nec"))
+    if shutdown.method:is("none") and edition < 2023 and (is_on_open_structures(design) or ends_before_the_building(design)) then
+      review("Nothing is shut down: whether its conductors are on or in a building is to be decided by the authority")
+      return
+    end
     shall.be("The conductors on the building are controlled", not shutdown.method:is("none"))
     shall.not_exceed("Distance outside the array at which they stay live", shutdown.boundary, book.shutdown_boundary)
     shall.not_exceed("Distance inside the building at which they stay live", shutdown.length_inside_building, book.shutdown_inside_length)

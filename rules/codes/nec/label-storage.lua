@@ -1,0 +1,42 @@
+-- From memory: 2017 asks for short-circuit current and arc flash too; dwellings are spared those from 2020.
+local function gives(text, unit) -- a digit, a blank and the unit, as in "240 V"
+  local size = string.len(unit)
+  for i = 1, string.len(text) do
+    local after = string.upper(string.sub(text, i + size + 2, i + size + 2))
+    if tonumber(string.sub(text, i, i)) and same(string.sub(text, i + 1, i + size + 1), " " .. unit)
+      and (same(after, "") or not string.contains("ABCDEFGHIJKLMNOPQRSTUVWXYZ", after)) then
+      return true
+    end
+  end
+  return false
+end
+
+---@type plumbrule.Rule
+return {
+  title = "Label: disconnect of the storage",
+  cite = { ["2017"] = "706.7(D) (from memory)", ["2020"] = "706.15(C) (from memory)", ["2023"] = "706.15(C) (from memory)" },
+  about = "design",
+  applies = function(design)
+    for _, source in ipairs(design.other_sources) do
+      if source.kind:is("storage") then return true end
+    end
+    return false
+  end,
+  check = function(design, book)
+    local labels = 0
+    for _, label in ipairs(design.labels) do
+      if label.kind:is("storage") then
+        labels = labels + 1
+        shall.be("It says that it is the storage's", string.contains(string.upper(label.text), "STORAGE"))
+        shall.be("It gives volts", gives(label.text, "V"))
+        if same(book:edition("nec"), "2017") then
+          shall.be("It gives the short-circuit current, too (2017)", gives(label.text, "A") or gives(label.text, "kA"))
+        end
+      elseif label.kind:is("source directory") then
+        shall.be("The directory of sources names the storage", string.contains(string.upper(label.text), "STORAGE"))
+      end
+    end
+    shall.be_more_than("Labels of this kind on the list", labels, 0)
+  end,
+  remedy = "Mark the storage's disconnect with its nominal voltage, and name the storage in the directory at the service.",
+}

@@ -1,0 +1,42 @@
+---@type plumbrule.Rule
+-- 2017 published (705.95(B); 250.24(C) with Table 250.102(C)(1), whose rows are those of 250.66 up to 1100 kcmil);
+-- 215.2, 220.61 and the letters of 2020 and 2023 from memory.
+return {
+  title = "Neutral conductor",
+  cite = { ["2017"] = "705.95, 215.2(A), 220.61, 250.24(C)", ["2020"] = "705.28(C), 215.2(A), 220.61, 250.24(C)", ["2023"] = "705.28(C), 215.2(A), 220.61, 250.24(C)" },
+  about = "circuit",
+  applies = function(circuit)
+    return not circuit.status:is("removed") and not circuit.role:is("PV source", "PV output", "converter output")
+      and not circuit.neutral:is("none")
+  end,
+  check = function(circuit, book)
+    local section = calc.conductor_area { size = circuit.neutral_size }
+    local floor
+    if circuit.role:is("supply-side", "service") then
+      floor = calc.gec_size {
+        service_size = circuit.conductor_size, service_material = circuit.conductor_material,
+        material = circuit.conductor_material, sets = circuit.parallel_sets,
+      }
+    else
+      floor = circuit:needed_egc(tonumber(book:edition("nec")))
+    end
+    local function is_large_enough_for_a_fault()
+      shall.be_at_least(format("Section of the neutral in kcmil, against what a fault asks for (%s)", floor), section, calc.conductor_area { size = floor })
+    end
+    shall.meet_one_of {
+      { "as large as the others", function()
+          shall.be_at_least("Section of the neutral in kcmil, against the ungrounded conductors", section, calc.conductor_area { size = circuit.conductor_size })
+        end },
+      { "only for sensing", function()
+          shall.be("It serves only for sensing or communication", circuit.neutral:is("sensing only"))
+          shall.be("It is on the load side of the service disconnect", not circuit.role:is("supply-side", "service"))
+          is_large_enough_for_a_fault()
+        end },
+      { "by its load", function()
+          is_large_enough_for_a_fault()
+          review("The largest load between it and one ungrounded conductor is to be shown")
+        end },
+    }
+  end,
+  remedy = "Pull a neutral as large as the ungrounded conductors, or show that it only senses, or its load.",
+}
