@@ -1,8 +1,8 @@
 ---@type plumbrule.Rule
--- 690.12(D) from memory.
+-- 690.12(D), and 690.33 for the connectors: from memory.
 return {
   title = "Modules against their shutdown device",
-  cite = { ["2017"] = "690.12(D), 110.3(B)", ["2020"] = "690.12(D), 110.3(B)", ["2023"] = "690.12(D), 110.3(B)" },
+  cite = { ["2017"] = "690.12(D), 690.33, 110.3(B)", ["2020"] = "690.12(D), 690.33, 110.3(B)", ["2023"] = "690.12(D), 690.33, 110.3(B)" },
   about = "rapid_shutdown",
   applies = function(shutdown) return shutdown.method:is("module-level devices") end,
   check = function(shutdown, _, design)
@@ -21,10 +21,18 @@ return {
           }
           shall.not_exceed("Open-circuit voltage of a module in the cold", cold, device.maximum_input_voltage)
           shall.not_exceed("Short-circuit current of a module", seen.short_circuit_current, device.maximum_current)
+          shall.meet_one_of {
+            { "connectors of one kind", function()
+                shall.be_equal("Connector of a module, against that of the device", seen.connector, device.connector)
+              end },
+            { "a pair listed together", function()
+                shall.be("The design says that the two are listed for each other", string.connectors_listed_together)
+              end },
+          }
         end
       end
       shall.not_exceed("Largest voltage of the string", string:maximum_voltage(design.site.design_low_temperature), device.maximum_system_voltage)
     end
   end,
-  remedy = "Use a device that is rated for the module and the string.",
+  remedy = "Use a device that is rated for the module and the string, with connectors listed for the module's.",
 }
