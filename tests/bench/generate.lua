@@ -453,10 +453,12 @@ end
 
 local function circuit(house, name, role, carries, from, to, more)
   local roof, inside, rating = more.roof or false, more.inside or false, more.rating
+  local direct = role == "PV source" or role == "PV output" or role == "converter output"
   item(2, name, "role", role, "carries", names(carries), "from", from, "to", to, "nominal_voltage", (more.volts or 240) .. " V",
     "conductor_size", more.size or wire_for(wires, rating), "conductor_material", "copper", "insulation", more.insulation or "THWN-2",
     "insulation_temperature", "90 °C", "conductors", more.conductors or 4, "current_carrying_conductors", more.carrying or 2,
     "neutral_size", more.neutral and wire_for(wires, rating) or false, "egc_size", more.ground or wire_for(grounds, rating or 20), "egc_material", "copper",
+    "neutral", not direct and (more.neutral and "carries load" or "none") or false, "identified", direct and mostly("yes", "no") or false,
     "wiring_method", more.method or mostly("EMT", "PVC 40", "FMC"),
     "raceway_size", not more.method and mostly(not rating and "3/4 in" or rating <= 40 and "3/4 in" or rating <= 60 and "1 in" or rating <= 100 and "1-1/2 in" or "3 in", "1/2 in"),
     "length", feet(between(6, mostly(60, 300), 1)), "ambient_temperature", house.high .. " °C", "on_roof", roof and "yes" or "no",
@@ -552,7 +554,7 @@ end
 local function put_service(house)
   put("\nservice:")
   facts(2, "rating", amperes(house.main), "disconnect_rating", amperes(mostly(house.main, 100)), "voltage", "240 V", "voltage_to_ground", "120 V", "phases", 1,
-    "conductor_size", wire_for(wires, 0.8 * house.main), "conductor_material", "copper", "conductor_ampacity", amperes(math.min(4000, house.main * mostly(1.1, 0.9))),
+    "conductor_size", wire_for(wires, 0.8 * house.main), "conductor_material", "copper", "conductor_ampacity", amperes(math.min(4000, house.main * mostly(0.8, 1.1))),
     "available_fault_current", number(between(5, mostly(9.8, 24), 0.2)) .. " kA", "work", pick { "untouched", "untouched", "replaced" },
     "surge_protection", mostly("yes", "no"), "emergency_disconnect", mostly("yes", "no"))
   put("  load_calculation:")
@@ -602,7 +604,8 @@ local function put_panels(house, panels, last_ones)
   local of = last_ones[1].name
   local function disconnect(name, role, rating, ...)
     row(2, "name", name, "role", role, "rating", amperes(rating), "voltage_rating", "240 V", "readily_accessible", mostly("yes", "no"), "load_break", mostly("yes", "no"), "count", 1,
-      "interrupting_rating", "22 kA", ...)
+      "interrupting_rating", "22 kA", "working_space", inline("depth", feet(mostly(pick { 3, 3.5, 4 }, 2.5)), "width", "36 in", "height", "8 ft",
+        "equipment_width", "12 in", "facing", "live parts to none", "door_opens_90", mostly("yes", "no"), "clear_of_storage", mostly("yes", "no")), ...)
   end
   put("\ndisconnects:")
   disconnect("service-disconnect", "service", house.main, "location", "garage", "service_rated", "yes", "listings", "[UL 489]")
