@@ -144,6 +144,7 @@
 ---@field slope plumbrule.quantity Slope: 4/12 or 18.4°.
 ---@field azimuth plumbrule.quantity Compass direction the plane falls towards, clockwise from north.
 ---@field structure plumbrule.word What the plane covers.
+---@field detached boolean Does an open structure below it (carport, shade structure) stand apart from every enclosed building?
 ---@field faces plumbrule.words Which sides of the lot its eave faces.
 ---@field covering plumbrule.word What it is covered with.
 ---@field covering_fire_class plumbrule.word Fire class of the covering.
@@ -308,6 +309,7 @@
 ---@field combiner plumbrule.combiner|nil The combiner it goes through, if any.
 ---@field fuse plumbrule.quantity Rating of the fuse in it.
 ---@field fused boolean Is there an overcurrent device in it?
+---@field connectors_listed_together boolean Are the differing connectors that mate in it listed for each other?
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
 ---@field module_count fun(self): number Its modules.
@@ -328,6 +330,7 @@
 ---@field microinverter plumbrule.inverter_model|nil Model of its microinverters.
 ---@field microinverters integer How many microinverters.
 ---@field breakers plumbrule.list<plumbrule.breaker> The breaker it is on.
+---@field connectors_listed_together boolean Are the differing connectors that mate in it listed for each other?
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
 ---@field count fun(self): number Its microinverters.
@@ -376,6 +379,7 @@
 ---@field parallel_sets integer Conductors in parallel per pole.
 ---@field egc_size plumbrule.word Size of its equipment grounding conductor.
 ---@field egc_material plumbrule.word Its material.
+---@field neutral plumbrule.word What its neutral is for: none, only for a source to sense or to talk, or to carry load.
 ---@field neutral_size plumbrule.word Size of its neutral, if any.
 ---@field wiring_method plumbrule.word Raceway or cable.
 ---@field raceway_size plumbrule.word Trade size of the raceway.
@@ -389,6 +393,7 @@
 ---@field support_spacing plumbrule.quantity Distance between supports.
 ---@field in_sunlight boolean Is it exposed to sunlight?
 ---@field dc_and_ac_separated boolean Is it apart from circuits of the other kind?
+---@field identified boolean Are its conductors grouped, and marked with their circuit and polarity, at every box, splice and terminal?
 ---@field ocpd plumbrule.word What protects it.
 ---@field ocpd_rating plumbrule.quantity Rating of that device.
 ---@field ocpd_dc_rated boolean Is the device listed for DC in PV systems?
@@ -396,7 +401,7 @@
 ---@field ocpd_distance plumbrule.quantity Conductor length from the tap to its overcurrent device.
 ---@field terminal_temperature plumbrule.quantity Lower temperature rating of its two terminations.
 ---@field taps plumbrule.circuit|plumbrule.panel|nil The feeder it taps.
----@field ampacity plumbrule.quantity Ampacity where a maker or an engineer states it (trunk cable).
+---@field ampacity plumbrule.quantity Ampacity where a maker (trunk cable) or an engineer states it; a table's figure bounds it.
 ---@field status plumbrule.word New, existing or removed.
 ---@field listings plumbrule.words Standards the cable is listed to.
 ---@field called fun(self): string Its name.
@@ -425,7 +430,8 @@
 ---@field phases integer Phases.
 ---@field conductor_size plumbrule.word Size of the service conductors.
 ---@field conductor_material plumbrule.word Their material.
----@field conductor_ampacity plumbrule.quantity Their ampacity.
+---@field parallel_sets integer Service conductors in parallel per pole.
+---@field conductor_ampacity plumbrule.quantity Their ampacity, all in parallel together; the table's figure bounds it.
 ---@field available_fault_current plumbrule.quantity Available fault current at the service, from the utility.
 ---@field work plumbrule.word What happens to the service in this project.
 ---@field surge_protection boolean Is there a surge-protective device?
@@ -467,6 +473,7 @@
 ---@field free_spaces integer Spaces still free.
 ---@field takes_tandems boolean Is it listed for tandem breakers?
 ---@field interrupting_rating plumbrule.quantity Interrupting rating of its devices.
+---@field series_rated boolean Are its breakers a listed series combination with its main or the device ahead of it?
 ---@field taps_allowed boolean Do its maker's instructions allow taps (a meter-main)?
 ---@field working_space plumbrule.working_space The clear space before it.
 ---@field busbars plumbrule.list<plumbrule.busbar> Its buses.
