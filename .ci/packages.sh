@@ -3,3 +3,4 @@ BUILD_PACKAGES="gcc libc6-dev make cmake pkg-config libyaml-dev liblua5.4-dev li
 TEST_PACKAGES="clang clang-format clang-tidy cppcheck valgrind lua5.4 lua-unit lua-cjson lua-check units python3 python3-shapely python3-jsonschema python3-yaml git parallel procps man-db dpkg-dev chromium libxml2-utils poppler-utils"
 # node and npm may stand outside of Debian's packages.
 command -v node >/dev/null && command -v npm >/dev/null || TEST_PACKAGES="$TEST_PACKAGES nodejs npm"
+MEASURE_PACKAGES="gcovr"

@@ -1,6 +1,7 @@
 /* Clearances, and modules that stand over what they should not. */
 #include "layout_methods.h"
 
+#include <assert.h>
 #include <math.h>
 #include <string.h>
 
@@ -42,6 +43,7 @@ static void offer(struct closest *closest, const struct layout_module *module,
 static bool tell(struct amount *results, const struct closest *closest, const char *what,
                  struct working *working)
 {
+    assert(closest->module != NULL); /* has_modules was asked */
     results[0] = layout_metres(closest->distance);
     results[1] = amount_of_word(closest->module->object->path);
     working_step(working, NULL, "module %s is the nearest to %s, %.6g m in the plane",
@@ -95,6 +97,7 @@ bool layout_run_obstruction_clearance(struct amount *results, const struct objec
         for (size_t j = 0; j < plane->module_count; j++)
             offer(&closest, &plane->modules[j], plane->obstructions[i].object,
                   &plane->obstructions[i].shape);
+    assert(closest.thing != NULL);
     results[2] = amount_of_word(closest.thing->path);
     return tell(results, &closest, closest.thing->path, working);
 }

@@ -20,7 +20,7 @@ struct layout *layout_of(struct working *working)
         if (layout != NULL)
             layout_geos_free(layout->geos);
         arena_free(arena);
-        working_short(working);
+        (working_short)(working);
         return NULL;
     }
     return working->layout = layout;

@@ -1,6 +1,7 @@
 /* Methods about framing: its members under even loads, and under the array's attachments. */
 #include "rafter.h"
 
+#include <assert.h>
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
@@ -150,14 +151,18 @@ static bool take_loads(double **out, size_t *count, const struct object *plane,
     *out = arena_take(working->arena, (*count + 1) * sizeof **out);
     if (*out == NULL)
         return working_short(working);
-    for (size_t i = 0; is_given(spread) && i < opened->module_count; i++)
+    for (size_t i = 0; is_given(spread) && i < opened->module_count; i++) {
+        assert(support != NULL); /* opened above */
         if (!support->is_carried[i])
             return working_beyond(working, "no attachment is found that carries module %s",
                                   opened->modules[i].object->path);
-    for (size_t i = 0; i < *count; i++)
+    }
+    for (size_t i = 0; i < *count; i++) {
+        assert(is_given(stated) || support != NULL);
         (*out)[i] = is_given(stated)
                         ? stated.quantity.value / TIMBER_POUND_FORCE
                         : spread.quantity.value * support->attachments[i].area / TIMBER_POUND_FORCE;
+    }
     return true;
 }
 

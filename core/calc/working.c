@@ -79,7 +79,7 @@ void working_read(struct working *working, const struct object *object, unsigned
     working->seen[fact] = working->round + 1;
 }
 
-bool working_missing(struct working *working, const struct object *object, unsigned slot)
+bool(working_missing)(struct working *working, const struct object *object, unsigned slot)
 {
     const struct fact *fact = object_fact(object, slot);
     /* A list that looks backwards is missing because a fact elsewhere is: that one is to be given.
@@ -99,7 +99,7 @@ static bool stop_with(struct working *working, enum stop_kind kind, const char *
     return false;
 }
 
-bool working_beyond(struct working *working, const char *format, ...)
+bool(working_beyond)(struct working *working, const char *format, ...)
 {
     va_list arguments;
     va_start(arguments, format);
@@ -108,7 +108,7 @@ bool working_beyond(struct working *working, const char *format, ...)
     return false;
 }
 
-bool working_wrong(struct working *working, const char *input, const char *format, ...)
+bool(working_wrong)(struct working *working, const char *input, const char *format, ...)
 {
     va_list arguments;
     va_start(arguments, format);
@@ -117,7 +117,7 @@ bool working_wrong(struct working *working, const char *input, const char *forma
     return false;
 }
 
-bool working_short(struct working *working)
+bool(working_short)(struct working *working)
 {
     working->stop = (struct stop){STOP_MEMORY, NULL, 0, NULL, NULL};
     return false;

@@ -73,6 +73,11 @@ bool working_beyond(struct working *working, const char *format, ...)
 bool working_wrong(struct working *working, const char *input, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
 bool working_short(struct working *working); /* no memory */
+/* That it is false stands here too, for compilers and analysers, which see one file at a time. */
+#define working_missing(...) ((working_missing)(__VA_ARGS__), false)
+#define working_beyond(...)  ((working_beyond)(__VA_ARGS__), false)
+#define working_wrong(...)   ((working_wrong)(__VA_ARGS__), false)
+#define working_short(...)   ((working_short)(__VA_ARGS__), false)
 
 /* Reads a fact that the calculation cannot do without, and notes the reading. False: stop is set
  * (missing; where the missing thing is a whole ONE or a reference to nothing, that is named). */

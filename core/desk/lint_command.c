@@ -17,21 +17,24 @@ enum { NOT_THERE = 127 };
 /* ---- luacheck ---------------------------------------------------------------------------------
  */
 
-/* Its configuration: a std of the words of a rule alone. False: no memory, or not written. */
-static bool write_config(char *path, struct desk *desk, struct bench *bench)
+/* Its configuration: a std of the words of a rule alone. False: no memory. */
+static bool make_config(struct text *text, struct desk *desk, struct bench *bench)
 {
     const char *const *words;
     size_t count;
-    struct text text = {0};
     bool is_made = judge_list_words(&words, &count, bench->judge, desk->arena) &&
-                   luacheck_write(&text, "stds.plumbrule = ", words, count);
-    text_add_word(&text, "std = \"plumbrule\"\nmax_line_length = false\n"
-                         "ignore = { \"431\", \"432\", \"211/_.*\" }\n");
-    int file = is_made && !text.is_short ? mkstemp(path) : -1;
-    bool is_written = file >= 0 && write(file, text.bytes, text.length) == (ssize_t)text.length;
+                   luacheck_write(text, "stds.plumbrule = ", words, count);
+    text_add_word(text, "std = \"plumbrule\"\nmax_line_length = false\n"
+                        "ignore = { \"431\", \"432\", \"211/_.*\" }\n");
+    return is_made && !text->is_short;
+}
+
+static bool write_config(char *path, const struct text *text)
+{
+    int file = mkstemp(path);
+    bool is_written = file >= 0 && write(file, text->bytes, text->length) == (ssize_t)text->length;
     if (file >= 0)
         close(file);
-    text_free(&text);
     return is_written;
 }
 
@@ -72,6 +75,7 @@ static void tell_line(struct problems *problems, const char *line, const char *c
         int length = 0;
         size_t name = strlen(*files);
         if (strncmp(line, *files, name) != 0 ||
+            /* rows and columns of luacheck, not of people: NOLINTNEXTLINE(cert-err34-c) */
             sscanf(line + name, ":%u:%u: %n", &row, &column, &length) != 2 || length == 0)
             continue;
         problems_add(problems, PROBLEM_NOTE, "luacheck", (struct place){*files, row, column}, "%s",
@@ -97,17 +101,22 @@ static void read_all(struct text *out, int file)
     close(file);
 }
 
-static void run_luacheck(struct desk *desk, struct bench *bench, const char *const *files,
+/* False: no memory. */
+static bool run_luacheck(struct desk *desk, struct bench *bench, const char *const *files,
                          struct problems *problems)
 {
     const char *folder = getenv("TMPDIR");
     char *config = arena_format(desk->arena, "%s/plumbrule-luacheck-XXXXXX",
                                 folder != NULL && folder[0] != '\0' ? folder : "/tmp");
-    struct text said = {0};
+    struct text said = {0}, text = {0};
     int out = -1, status = -1;
-    if (files[0] == NULL || config == NULL)
-        return;
-    pid_t child = write_config(config, desk, bench) ? start(&out, config, files, desk->arena) : -1;
+    if (files[0] == NULL)
+        return true;
+    if (config == NULL || !make_config(&text, desk, bench)) {
+        text_free(&text);
+        return false;
+    }
+    pid_t child = write_config(config, &text) ? start(&out, config, files, desk->arena) : -1;
     if (child > 0) {
         read_all(&said, out);
         waitpid(child, &status, 0);
@@ -115,11 +124,14 @@ static void run_luacheck(struct desk *desk, struct bench *bench, const char *con
     unlink(config);
     if (said.bytes != NULL)
         tell_lines(problems, said.bytes, files);
+    bool is_whole = !said.is_short && !arena_is_short(desk->arena);
+    text_free(&text);
     text_free(&said);
     if (child < 0 || !WIFEXITED(status) || WEXITSTATUS(status) >= 3)
         problems_add(problems, PROBLEM_NOTE, "luacheck-not-run", (struct place){0},
                      "luacheck could not be run, so that only our own part was done; on Debian it "
                      "is the package lua-check");
+    return is_whole;
 }
 
 /* ---- all --------------------------------------------------------------------------------------
@@ -148,9 +160,9 @@ static enum plumbrule_end lint_all(struct desk *desk, struct bench *bench)
     for (size_t i = 0; i < desk->operands.count; i++) {
         const char **files;
         if (!bench_lint(&files, bench, desk->operands.items[i], directories, desk->arena,
-                        &problems))
+                        &problems) ||
+            !run_luacheck(desk, bench, files, &problems))
             return PLUMBRULE_NO_MEMORY;
-        run_luacheck(desk, bench, files, &problems);
     }
     if (problems.count > 1)
         qsort(problems.items, problems.count, sizeof *problems.items, compare_problems);

@@ -111,12 +111,16 @@ static enum plumbrule_end run(struct desk *desk, int argc, char **argv)
     return PLUMBRULE_STANDS;
 }
 
+static const char NO_MEMORY[] = "plumbrule: there is no memory left\n";
+
 /* What went wrong at the desk itself goes to the error stream. */
 static void tell_problems(const struct problems *problems)
 {
     struct text text = {0};
     report_write_problems(&text, problems, false);
-    if (text.bytes != NULL)
+    if (text.is_short)
+        fputs(NO_MEMORY, stderr);
+    else if (text.bytes != NULL)
         fputs(text.bytes, stderr);
     text_free(&text);
 }
@@ -127,10 +131,12 @@ int desk_main(int argc, char **argv)
     desk.problems.arena = desk.arena;
     signal(SIGPIPE, SIG_IGN); /* a closed pipe is output that was not written */
     enum plumbrule_end end = desk.arena != NULL ? run(&desk, argc, argv) : PLUMBRULE_NO_MEMORY;
+    if (desk.arena != NULL && arena_is_short(desk.arena) && !desk.is_written)
+        end = PLUMBRULE_NO_MEMORY; /* whatever came of what is not there */
     if (end != PLUMBRULE_NO_MEMORY && end != PLUMBRULE_COMMAND)
         end = desk_write(&desk, end);
     if (end == PLUMBRULE_NO_MEMORY)
-        fputs("plumbrule: there is no memory left\n", stderr);
+        fputs(NO_MEMORY, stderr);
     else
         tell_problems(&desk.problems);
     text_free(&desk.out);

@@ -211,7 +211,7 @@ static const char *find_catalogue(struct design_reader *reader, const char *name
 /* What else than lists of models stands in a catalogue. */
 static void complain_of_list(struct design_reader *reader, const struct node *key)
 {
-    const struct kind *root = reader->design->root->kind;
+    const struct kind *root = kind_at(KIND_design);
     const char *known[KIND_COUNT];
     size_t count = 0;
     for (size_t i = 0; i < root->fact_count; i++)

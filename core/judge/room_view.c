@@ -154,7 +154,7 @@ static int push_fact(lua_State *lua, const struct object *object, unsigned slot)
     room_charge(lua, 1);
     working_read(working, object, slot);
     if (fact->state == FACT_MISSING) {
-        working_missing(working, object, slot);
+        (working_missing)(working, object, slot);
         return room_raise_stop(lua);
     }
     switch (row->type) {

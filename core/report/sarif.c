@@ -1,5 +1,6 @@
 #include "sarif.h"
 
+#include <assert.h>
 #include <string.h>
 
 #include "envelope.h"
@@ -42,6 +43,7 @@ static json_t *rule_json(const struct sarif *sarif, const struct rule *rule)
 {
     const struct finding *finding = first_of(sarif, rule, false);
     const struct finding *remedied = first_of(sarif, rule, true);
+    assert(finding != NULL); /* rules are collected from findings */
     const char *title = finding->title != NULL ? finding->title : rule->id;
     const char *full =
         arena_format(sarif->arena, "%s. It stands in %s%s%s, %s.", title,
@@ -218,7 +220,8 @@ bool report_write_sarif(struct text *out, const struct report *report)
     text_add_word(out, SARIF_BEGINS);
     bool is_written = sarif.arena != NULL && collect_rules(&sarif) &&
                       deciding_collect(&sarif.files, &sarif.file_count, report, sarif.arena) &&
-                      json_write(out, run_json(&sarif), JSON_INDENT(1));
+                      json_write(out, run_json(&sarif), JSON_INDENT(1)) &&
+                      !arena_is_short(sarif.arena); /* a text that is not there would be null */
     text_add_word(out, SARIF_ENDS);
     arena_free(sarif.arena);
     return is_written && !out->is_short;

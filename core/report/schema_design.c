@@ -27,7 +27,7 @@ static json_t *words_json(const struct vocabulary *vocabulary)
     bool is_whole = list != NULL;
     for (size_t i = 0; is_whole && i < vocabulary->count; i++)
         is_whole = json_push(list, json_string(vocabulary->words[i]));
-    return json_pack("{s:o*}", "enum", json_whole(list, is_whole));
+    return json_pack("{s:o}", "enum", json_whole(list, is_whole));
 }
 
 static json_t *number_json(const struct fact_row *row)
@@ -115,7 +115,7 @@ static json_t *told_json(json_t *value)
                                                 "properties", "is", json_array_get(all, 0), "from",
                                                 refer_words(vocabulary_at(WORDS_fact_source)),
                                                 "required", "is", "additionalProperties", 0));
-    return json_pack("{s:o*}", "anyOf", json_whole(all, is_whole));
+    return json_pack("{s:o}", "anyOf", json_whole(all, is_whole));
 }
 
 /* What is made of a definition alone is a definition, too: "told_quantity". */

@@ -231,7 +231,7 @@ static void warm(struct batch_run *run)
         listen(run);
         take_paths(run);
     }
-    if (run->held > 0 && slot_at(run, 0)->state == SLOT_WAITING)
+    if (run->held > 0 && slot_at(run, 0)->state == SLOT_WAITING && !slot_at(run, 0)->path.is_short)
         plumbrule_warm(run->crew.plumbrule, slot_at(run, 0)->path.bytes, run->batch->options);
 }
 

@@ -1,6 +1,7 @@
 /* What changed in the books: which there are, which rules hold and with whose text. */
 #include "comparing.h"
 
+#include <assert.h>
 #include <string.h>
 
 #include "file.h"
@@ -26,6 +27,7 @@ static bool add_book(struct comparing *comparing, const struct book_in_force *wa
                      const struct book_in_force *is)
 {
     struct comparison *comparison = comparing->comparison;
+    assert(was != NULL || is != NULL);
     const char *name = is != NULL ? is->book->name : was->book->name;
     if (was != NULL && is != NULL && is_same(was->edition, is->edition))
         return true;

@@ -219,7 +219,8 @@ static bool run_case(struct proving *proving, const struct rule_case *one)
     bool is_kept = is_open ? run_trial(proving, &trial)
                            : add_case(proving, one, "the case cannot be run: see the problems");
     trial_close(&trial);
-    return is_kept && !arena_is_short(proving->case_arena) && !arena_is_short(proving->run_arena);
+    return is_kept && !arena_is_short(proving->arena) && !arena_is_short(proving->case_arena) &&
+           !arena_is_short(proving->run_arena);
 }
 
 static bool prove_all(struct proving *proving)

@@ -59,13 +59,13 @@ static struct rulebook *resolve(struct proving *proving, const struct rule_case 
             return proving->stacks[i].rulebook;
     struct proving_stack *stacks = arena_grow(proving->arena, proving->stacks, proving->stack_count,
                                               &proving->stack_capacity, sizeof *stacks);
-    if (stacks == NULL || key == NULL)
+    const char *kept = key != NULL ? arena_copy(proving->arena, key, strlen(key)) : NULL;
+    if (stacks == NULL || kept == NULL)
         return NULL;
     proving->stacks = stacks;
     struct proving_stack *stack = &stacks[proving->stack_count++];
-    *stack = (struct proving_stack){.key = arena_copy(proving->arena, key, strlen(key))};
-    if (stack->key == NULL ||
-        !rulebook_resolve(&stack->rulebook, one->books, count, on, shelf_find,
+    *stack = (struct proving_stack){.key = kept};
+    if (!rulebook_resolve(&stack->rulebook, one->books, count, on, shelf_find,
                           proving->bench->shelf, proving->arena, proving->problems))
         stack->rulebook = NULL;
     place_problems(proving->problems, before, one->place);

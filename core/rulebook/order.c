@@ -1,4 +1,5 @@
 #include "resolving.h"
+#include <assert.h>
 #include <string.h>
 
 bool does_reach(const struct resolving *resolving, size_t upper, size_t lower)
@@ -52,6 +53,7 @@ static bool close_links(struct resolving *resolving)
 
 static struct place link_place(const struct link *link)
 {
+    assert(link != NULL); /* who asks has seen that books reach each other */
     return link->adoption ? link->adoption->place : (struct place){0};
 }
 
@@ -70,6 +72,7 @@ static const struct link *find_way_out(const struct resolving *resolving, size_t
 /* The link that closes the circle: into the book that `out` leaves. */
 static const struct link *find_way_back(const struct resolving *resolving, const struct link *out)
 {
+    assert(out != NULL);
     for (size_t i = 0; i < resolving->link_count; i++) {
         const struct link *link = &resolving->links[i];
         if (link->lower == out->upper &&

@@ -112,7 +112,8 @@ static bool is_binary(const struct source *source)
 
 static bool refuse_whole(struct reading *reading, const char *code, const char *message)
 {
-    tell_mistake(reading, code, (struct place){NULL, 0, 0}, NULL, "%s", message);
+    const char *const no_example = NULL;
+    tell_mistake(reading, code, (struct place){NULL, 0, 0}, no_example, "%s", message);
     return false;
 }
 
