@@ -58,6 +58,8 @@ static const struct parameter width_and_maybe_side_input[] = {
            "Side of the lot that the plane's eave faces; without it any.")};
 static const struct parameter gap_input[] = {
     WIDTH("gap", false, "Modules nearer to each other than this are one section.")};
+static const struct parameter obstruction_input[] = {
+    CHOSEN("kind", words_for_obstruction, true, "Only those of this kind; without it all.")};
 static const struct parameter zone_inputs[] = {
     CHOSEN("scheme", zone_schemes, false,
            "gable: 1 2e 2r 2n 3e 3r; hip: 1 2e 2r 3; simple: 1 2 3; low slope: 1' 1 2 3."),
@@ -155,8 +157,8 @@ const struct calculator layout_calculators[] = {
           layout_run_has_edge),
     PLANE("clearance", "Least distance from any module to the edges of a kind.", ALL(edge_input),
           TWO_OF(clearance_results), layout_run_clearance),
-    PLANE("clearance_to_obstructions", "Least distance from any module to an obstruction.", NOTHING,
-          ALL(clearance_results), layout_run_obstruction_clearance),
+    PLANE("clearance_to_obstructions", "Least distance from any module to an obstruction.",
+          ALL(obstruction_input), ALL(clearance_results), layout_run_obstruction_clearance),
     PLANE("modules_over_edge", "Modules that stand out past the outline.", NOTHING,
           ALL(over_edge_results), layout_run_over_edge),
     PLANE("modules_over_obstructions", "Modules that stand over an obstruction.", NOTHING,

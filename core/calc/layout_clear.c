@@ -85,19 +85,22 @@ bool layout_run_obstruction_clearance(struct amount *results, const struct objec
 {
     struct layout_plane *plane;
     struct closest closest = {0, NULL, NULL};
-    (void)inputs;
+    const char *kind = inputs[0].type == AMOUNT_WORD ? inputs[0].word : NULL;
     if (!layout_plane_open(&plane, about, LAYOUT_MODULES | LAYOUT_OBSTRUCTIONS, working) ||
         !has_modules(plane, working))
         return false;
-    if (plane->obstruction_count == 0)
+    for (size_t i = 0; i < plane->obstruction_count; i++) {
+        const struct layout_obstruction *one = &plane->obstructions[i];
+        const char *is;
+        if (kind != NULL && !need_word(&is, one->object, SLOT_obstruction_kind, working))
+            return false;
+        for (size_t j = 0; (kind == NULL || strcmp(is, kind) == 0) && j < plane->module_count; j++)
+            offer(&closest, &plane->modules[j], one->object, &one->shape);
+    }
+    if (closest.thing == NULL)
         return working_wrong(working, NULL,
-                             "roof plane %s has no obstruction; ask for its obstructions before",
-                             about->path);
-    for (size_t i = 0; i < plane->obstruction_count; i++)
-        for (size_t j = 0; j < plane->module_count; j++)
-            offer(&closest, &plane->modules[j], plane->obstructions[i].object,
-                  &plane->obstructions[i].shape);
-    assert(closest.thing != NULL);
+                             "roof plane %s has no %s; ask for its obstructions before",
+                             about->path, kind != NULL ? kind : "obstruction");
     results[2] = amount_of_word(closest.thing->path);
     return tell(results, &closest, closest.thing->path, working);
 }

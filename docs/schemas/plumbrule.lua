@@ -172,7 +172,7 @@
 ---@field covered_plan_area fun(self): plumbrule.quantity Area of its modules in plan.
 ---@field has_edge fun(self, edge: any): boolean Has the plane an edge of a kind?
 ---@field clearance fun(self, edge: any): plumbrule.quantity, any Least distance from any module to the edges of a kind.
----@field clearance_to_obstructions fun(self): plumbrule.quantity, any, any Least distance from any module to an obstruction.
+---@field clearance_to_obstructions fun(self, kind?: any): plumbrule.quantity, any, any Least distance from any module to an obstruction.
 ---@field modules_over_edge fun(self): number, any Modules that stand out past the outline.
 ---@field modules_over_obstructions fun(self): number, any, any Modules that stand over an obstruction.
 ---@field modules_overlapping fun(self): number, any, any Pairs of modules that lie over each other.

@@ -26,6 +26,9 @@ local much = { more = { "{name: n, model: T, plane: north, at: [60 in, 40 in], o
 local one_module_north = { "{name: n, model: T, plane: north, at: [200 in, 60 in], orientation: landscape, columns: 1, rows: 1}" }
 local full_north = { "{name: n, model: T, plane: north, at: [24 in, 12 in], orientation: landscape, columns: 6, rows: 3, gap: 0 in}" }
 
+-- A door of 24 in by 40 in whose right side stands 28 in from the rake; a vent beside the modules is none of its business.
+local door = "[{name: door, kind: hatch, at: [4 in, 100 in], width: 24 in, length: 40 in, height: 40 in}, {name: vent, kind: vent, at: [95 in, 12 in], width: 3 in, length: 3 in, height: 6 in}]"
+
 -- Book, rule, about, design, kind. Two lines at least for each variant: one inside its number, one just outside.
 local cases = {
   -- LV01: 12 in at the ridge up to 1 000 ft², no pathway up to a quarter of the roof, 36 in at the rakes.
@@ -77,7 +80,15 @@ local cases = {
   { "sandspit", "irc/access-pathway", south, array(60, 12, 5, 3), "pass" },
   { "sandspit", "irc/hip-clearance", south, array(17, 40, 3, 2, { edges = "[eave, hip, ridge, hip]" }), "fail" },
   { "sandspit", "irc/hip-clearance", south, array(18, 40, 3, 2, { edges = "[eave, hip, ridge, hip]" }), "pass" },
-  -- LV09: a path 6 ft wide.
+  -- LV09: a path 6 ft wide for each 100 ft of roof, 6 ft about the hinge of a door to the roof. Its 9 ft of height are
+  -- for a person to look at.
+  { "greatwharf", "greatwharf/path-for-length", south, array(72, 12, 5, 3), "review" },
+  { "greatwharf", "greatwharf/path-for-length", south, array(71, 12, 5, 3), "fail" },
+  { "greatwharf", "greatwharf/path-for-length", south, array(72, 12, 5, 3, { building_length = "100 ft" }), "review" },
+  { "greatwharf", "greatwharf/path-for-length", south, array(72, 12, 5, 3, { building_length = "101 ft" }), "fail" },
+  { "greatwharf", "greatwharf/roof-door", south, array(100, 12, 4, 3, { obstructions = door }), "pass" },
+  { "greatwharf", "greatwharf/roof-door", south, array(99, 12, 4, 3, { obstructions = door }), "fail" },
+  { "greatwharf", "greatwharf/roof-door", south, array(99, 12, 4, 3), "notApplicable" },
   { "greatwharf", "irc/access-pathway", south, array(72, 12, 5, 3, { more = full_north }), "pass" },
   { "greatwharf", "irc/access-pathway", south, array(71, 12, 5, 3, { more = full_north }), "fail" },
   -- LV10: 18 in at the ridge and 18 in of pathway; 6 in above the roof.
