@@ -35,7 +35,7 @@ return {
     if breakers < 1 and not design.interconnection.side:is("load side") then
       judge(design.interconnection.ocpd_rating)
     else
-      shall.be_more_than("Breakers on which the inverter is", breakers, 0)
+      shall.be_equal("Breakers on which the inverter is", breakers, 1)
     end
   end,
   remedy = "Use the next standard size at or above 125 % of the marked output current, within what the inverter's instructions allow.",

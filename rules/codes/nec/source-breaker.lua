@@ -1,14 +1,26 @@
 ---@type plumbrule.Rule
--- Letters of 705.12 of 2020 and of 705.30 of 2023 from memory.
+-- Letters of 705.12 of 2020 and of 705.30 of 2023, and 240.15(B), from memory.
 return {
   title = "A breaker that is fed from behind",
-  cite = { ["2017"] = "705.12(B)(4), 110.3(B)", ["2020"] = "705.12(D), 110.3(B)", ["2023"] = "705.30(D), 110.3(B)" },
+  cite = { ["2017"] = "705.12(B)(4), 240.15(B), 110.3(B)", ["2020"] = "705.12(D), 240.15(B), 110.3(B)", ["2023"] = "705.30(D), 240.15(B), 110.3(B)" },
   about = "breaker",
   applies = function(breaker)
     if breaker.duty:is("main", "spare") or breaker.status:is("removed") then return false end
     return breaker.duty:is("source") or breaker:has_sources()
   end,
-  check = function(breaker)
+  check = function(breaker, _, design)
+    -- All ungrounded conductors open together: a source of 240 V on one pole would leave the other live.
+    local serves, volts = breaker.serves, nil
+    if serves and same(serves:kind_of(), "inverter") then
+      volts = serves.model.nominal_voltage
+    elseif serves and same(serves:kind_of(), "branch") then
+      volts = serves.microinverter.nominal_voltage
+    elseif serves and same(serves:kind_of(), "panel") and serves.feeder then
+      volts = serves.feeder.nominal_voltage
+    end
+    if volts and volts > design.service.voltage_to_ground then
+      shall.be_at_least("Poles, one for each ungrounded conductor", breaker.poles, 2)
+    end
     shall.be("Suitable for backfeed", breaker.suitable_for_backfeed)
     shall.be("Listed for this panel", breaker.listed_for_panel)
     if not breaker.protection:is("none") then
