@@ -22,6 +22,7 @@ return {
         end },
       { "120 % of the busbar", function()
           shall.be("The source breaker is at the end opposite the feed", same(bus:source_breaker_place(), "opposite end"))
+          shall.be("The bus is fed at an end, not at its center", not bus.fed_at:is("center"))
           shall.not_exceed("Protecting device plus 125 % of source current, against 120 % of the bus", bus.protecting_device + sources, book.busbar_share * bus.rating)
         end },
       { "sum of breakers", function()

@@ -1,5 +1,9 @@
+-- Only a bus that needs the 120 % option needs it: one that names the sum of breakers, but does not meet it, does.
+local function meets_sum_of_breakers(bus)
+  return bus.methods:has("sum of breakers") and bus:breaker_total() <= bus.rating and bus.protecting_device <= bus.rating
+end
+
 ---@type plumbrule.Rule
--- Only a bus that needs the 120 % option needs it.
 return {
   title = "Label: do not relocate the source breaker",
   cite = { ["2017"] = "705.12(B)(2)(3)(b)", ["2020"] = "705.12(B)(3)(2)", ["2023"] = "705.12(B)(2)" },
@@ -8,7 +12,7 @@ return {
     if design.modules:count() < 1 then return false end
     for _, panel in ipairs(design.panels) do
       for _, bus in ipairs(panel.busbars) do
-        if not panel.status:is("removed") and bus:has_sources() and not bus.methods:has("sum of breakers")
+        if not panel.status:is("removed") and bus:has_sources() and not meets_sum_of_breakers(bus)
           and bus.protecting_device + book.continuous_factor * bus:source_current() > bus.rating then
           return true
         end
