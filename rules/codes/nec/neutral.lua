@@ -7,9 +7,13 @@ return {
   about = "circuit",
   applies = function(circuit)
     return not circuit.status:is("removed") and not circuit.role:is("PV source", "PV output", "converter output")
-      and not circuit.neutral:is("none")
+      and (circuit.role:is("supply-side", "service") or not circuit.neutral:is("none"))
   end,
   check = function(circuit, book)
+    if circuit.neutral:is("none") then
+      shall.be("Ahead of the service disconnect a neutral runs with it to every disconnect", false)
+      return
+    end
     local section = calc.conductor_area { size = circuit.neutral_size }
     local floor
     if circuit.role:is("supply-side", "service") then
