@@ -1,6 +1,6 @@
 ---@type plumbrule.Rule
 -- A raceway in a wet place is wet inside (300.9; sections from memory); one on a roof stands in the wet.
--- THHN alone is for dry and damp places; cable marked both ways is told by its wet marking (THWN-2).
+-- So does one on an outer wall. THHN alone is for dry and damp places; cable marked both ways is told by its wet marking (THWN-2).
 return {
   title = "Insulation of conductors in the wet",
   cite = "300.9, 310.10(C)",
@@ -8,7 +8,8 @@ return {
   applies = function(circuit)
     return not circuit.status:is("removed")
       and circuit.role:is("PV source", "PV output", "converter output", "inverter output", "microinverter branch", "combined branches", "supply-side")
-      and (circuit.on_roof or circuit.wiring_method:is("underground raceway"))
+      and (circuit.on_roof or circuit.wiring_method:is("underground raceway")
+        or not circuit.inside_building or circuit.length_inside < circuit.length)
   end,
   check = function(circuit)
     shall.be("For wet places", not circuit.insulation:is("THHN", "XHHW", "NM-B", "bare"))
