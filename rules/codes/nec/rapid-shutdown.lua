@@ -39,6 +39,14 @@ return {
       return
     end
     shall.be("The conductors on the building are controlled", not shutdown.method:is("none"))
+    -- What the design says of the method must be there below every module.
+    if shutdown.method:is("microinverters") then
+      shall.be("Every module has a microinverter: there is no string", design.strings:count() < 1)
+    elseif shutdown.method:is("converters") then
+      for _, string in ipairs(design.strings) do
+        shall.be(format("String %s has converters", string:called()), string.has_converters)
+      end
+    end
     shall.not_exceed("Distance outside the array at which they stay live", shutdown.boundary, book.shutdown_boundary)
     shall.not_exceed("Distance inside the building at which they stay live", shutdown.length_inside_building, book.shutdown_inside_length)
     shall.not_exceed("Voltage outside the boundary", shutdown.voltage_outside, book.shutdown_voltage_outside)
