@@ -1,5 +1,5 @@
 ---@type plumbrule.Rule
--- Letters of the sections from memory.
+-- Letters of the sections from memory. A switch takes no more than its rating: the breaker before it sees to that.
 return {
   title = "Rating of a disconnect",
   cite = { ["2017"] = "690.13(E), 690.15(D), 110.3(B)", ["2020"] = "690.13(D), 690.15(B), 110.3(B)", ["2023"] = "690.13(D), 690.15(B), 110.3(B)" },
@@ -9,6 +9,13 @@ return {
   end,
   check = function(disconnect, book, design)
     local of = disconnect.of
+    local function behind(breakers)
+      for _, breaker in ipairs(breakers) do
+        if not breaker.status:is("removed") then
+          shall.be_at_least(format("Current rating against breaker %s before it", breaker:called()), disconnect.rating, breaker.rating)
+        end
+      end
+    end
     local function strings_of(strings)
       local volts, amperes = 0 * V, 0 * A
       for _, string in ipairs(strings) do
@@ -23,6 +30,7 @@ return {
     elseif same(of:kind_of(), "inverter") and not disconnect.role:is("DC") then
       shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.model.nominal_voltage)
+      behind(of.breakers)
     elseif same(of:kind_of(), "inverter") or same(of:kind_of(), "combiner") then
       strings_of(of.strings)
     elseif same(of:kind_of(), "string") then
@@ -30,13 +38,15 @@ return {
     elseif same(of:kind_of(), "branch") then
       shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.microinverter.nominal_voltage)
+      behind(of.breakers)
     elseif same(of:kind_of(), "panel") then
       shall.be_at_least("Current rating against 125 % of the sources behind it", disconnect.rating, book.continuous_factor * of:source_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, design.service.voltage)
+      behind(of.breakers)
     else
       shall.be_at_least("Current rating against 125 % of the source's output", disconnect.rating, book.continuous_factor * of.output_current)
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, design.service.voltage)
     end
   end,
-  remedy = "Use a switch rated for 125 % of the current and for the largest voltage.",
+  remedy = "Use a switch rated for 125 % of the current, for the breaker before it and for the largest voltage.",
 }
