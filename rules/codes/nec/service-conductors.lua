@@ -1,3 +1,17 @@
+-- A main that is put in anew is judged though the rest of the service stays.
+local function has_new_main(design)
+  for _, panel in ipairs(design.panels) do
+    if not panel.status:is("removed") and panel.is_service_panel then
+      for _, bus in ipairs(panel.busbars) do
+        for _, breaker in ipairs(bus.breakers) do
+          if breaker.duty:is("main") and breaker.status:is("new") then return true end
+        end
+      end
+    end
+  end
+  return false
+end
+
 ---@type plumbrule.Rule
 -- 230.42 from memory. The larger of the two ratings counts: the disconnect is what protects the conductors.
 -- The table for dwellings tells one conductor per pole; its 83 % of the rating serves for several.
@@ -5,7 +19,7 @@ return {
   title = "Conductors of a changed service",
   cite = { ["2017"] = "310.15(B)(7), 230.42", ["2020"] = "310.12, 230.42", ["2023"] = "310.12, 230.42" },
   about = "service",
-  applies = function(service) return not service.work:is("untouched") end,
+  applies = function(service, _, design) return not service.work:is("untouched") or has_new_main(design) end,
   check = function(service, book, design)
     local rating = largest(service.rating, service.disconnect_rating)
     local is_dwelling = design.building.occupancy:is("one-family dwelling", "two-family dwelling")

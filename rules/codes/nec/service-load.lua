@@ -1,21 +1,50 @@
+-- A main that is put in anew is judged though the rest of the service stays.
+local function has_new_main(design)
+  for _, panel in ipairs(design.panels) do
+    if not panel.status:is("removed") and panel.is_service_panel then
+      for _, bus in ipairs(panel.busbars) do
+        for _, breaker in ipairs(bus.breakers) do
+          if breaker.duty:is("main") and breaker.status:is("new") then return true end
+        end
+      end
+    end
+  end
+  return false
+end
+
+-- The rating of the service, or that of a smaller main: a main that is lowered for the bus carries the loads still.
+local function smallest_main(design, rating)
+  for _, panel in ipairs(design.panels) do
+    if not panel.status:is("removed") and panel.is_service_panel and not panel.split_bus then
+      for _, bus in ipairs(panel.busbars) do
+        for _, breaker in ipairs(bus.breakers) do
+          if breaker.duty:is("main") and not breaker.status:is("removed") then rating = smallest(rating, breaker.rating) end
+        end
+      end
+    end
+  end
+  return rating
+end
+
 ---@type plumbrule.Rule
 return {
   title = "Load of a changed service",
   cite = { ["2017"] = "220.82, 220.83, 220.87", ["2020"] = "220.82, 220.83, 220.87", ["2023"] = "220.82, 220.83, 220.87" },
   about = "service",
-  applies = function(service) return not service.work:is("untouched") end,
-  check = function(service, book)
+  applies = function(service, _, design) return not service.work:is("untouched") or has_new_main(design) end,
+  check = function(service, book, design)
     local edition = tonumber(book:edition("nec"))
+    local limit = smallest_main(design, service.rating)
     local loads = service.load_calculation
     shall.meet_one_of {
       { "optional method", function()
-          shall.not_exceed("Load of the dwelling", loads:optional(edition), service.rating)
+          shall.not_exceed("Load of the dwelling", loads:optional(edition), limit)
         end },
       { "existing dwelling", function()
-          shall.not_exceed("Load of the dwelling", loads:existing(edition), service.rating)
+          shall.not_exceed("Load of the dwelling", loads:existing(edition), limit)
         end },
       { "metered peak", function()
-          shall.not_exceed("125 % of a year's metered peak", loads:metered(), service.rating)
+          shall.not_exceed("125 % of a year's metered peak", loads:metered(), limit)
         end },
     }
   end,
