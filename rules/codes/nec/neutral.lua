@@ -1,3 +1,17 @@
+-- Does a panel at its end have loads of 120 V?
+local function feeds_single_poles(circuit)
+  for _, carried in ipairs(circuit.carries) do
+    if same(carried:kind_of(), "panel") and not carried.status:is("removed") then
+      for _, bus in ipairs(carried.busbars) do
+        for _, breaker in ipairs(bus.breakers) do
+          if breaker.duty:is("load") and not breaker.status:is("removed") and breaker.poles < 2 then return true end
+        end
+      end
+    end
+  end
+  return false
+end
+
 ---@type plumbrule.Rule
 -- 2017 published (705.95(B); 250.24(C) with Table 250.102(C)(1), whose rows are those of 250.66 up to 1100 kcmil);
 -- 215.2, 220.61 and the letters of 2020 and 2023 from memory.
@@ -7,10 +21,14 @@ return {
   about = "circuit",
   applies = function(circuit)
     return not circuit.status:is("removed") and not circuit.role:is("PV source", "PV output", "converter output")
-      and (circuit.role:is("supply-side", "service") or not circuit.neutral:is("none"))
+      and (circuit.role:is("supply-side", "service") or not circuit.neutral:is("none")
+        or circuit.role:is("feeder", "feeder tap") and feeds_single_poles(circuit))
   end,
   check = function(circuit, book)
-    if circuit.neutral:is("none") then
+    if circuit.neutral:is("none") and circuit.role:is("feeder", "feeder tap") then
+      shall.be("A neutral goes to the panel, whose loads on one pole need it", false)
+      return
+    elseif circuit.neutral:is("none") then
       shall.be("Ahead of the service disconnect a neutral runs with it to every disconnect", false)
       return
     end
