@@ -2,13 +2,18 @@
 -- 702: optional standby; 705.12 counts every source that can run beside the utility.
 return {
   title = "Other sources on the premises",
-  cite = { ["2017"] = "702.5, 705.12, 706", ["2020"] = "702.5, 705.12, 706", ["2023"] = "702.5, 705.12, 706" },
+  cite = { ["2017"] = "702.5, 705.12, 705.60(B), 706", ["2020"] = "702.5, 705.12, 705.30, 706", ["2023"] = "702.5, 705.12, 705.30, 706" },
   about = "source",
-  check = function(source)
+  check = function(source, book)
     if source.parallel then
       shall.be("It is not a plain generator", not source.kind:is("generator"))
       shall.be_more_than("Breakers on which it is", source.breakers:count(), 0)
       shall.be_more_than("Its output current, counted on every bus up to the service", source.output_current, 0 * A)
+      for _, breaker in ipairs(source.breakers) do
+        if not breaker.status:is("removed") then
+          shall.be_at_least("Rating of its breaker against 125 % of its output", breaker.rating, book.continuous_factor * source.output_current)
+        end
+      end
       if not source.kind:is("existing PV", "storage") then
         review("How it runs beside the utility is to be shown")
       end

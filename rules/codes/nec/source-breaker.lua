@@ -18,6 +18,9 @@ return {
     elseif serves and same(serves:kind_of(), "panel") and serves.feeder then
       volts = serves.feeder.nominal_voltage
     end
+    if serves and same(serves:kind_of(), "source") and breaker.poles < 2 then
+      review("It is on one pole: that the source runs between one ungrounded conductor and the neutral is to be shown", serves)
+    end
     if volts and volts > design.service.voltage_to_ground then
       shall.be_at_least("Poles, one for each ungrounded conductor", breaker.poles, 2)
     end
