@@ -1,3 +1,8 @@
+local function says(text) -- or words to that effect
+  return string.contains(text, "DISCONNECT")
+    and (string.contains(text, "PV") or string.contains(text, "PHOTOVOLTAIC") or string.contains(text, "SOLAR"))
+end
+
 ---@type plumbrule.Rule
 -- Section from memory.
 return {
@@ -10,7 +15,7 @@ return {
     for _, label in ipairs(design.labels) do
       if label.kind:is("PV disconnect") then
         labels = labels + 1
-        shall.be("It says PV SYSTEM DISCONNECT", string.contains(string.upper(label.text), "DISCONNECT"))
+        shall.be("It says PV SYSTEM DISCONNECT", says(string.upper(label.text)))
         shall.be("At the disconnect", label.place:is("PV disconnect", "AC disconnect", "main panel", "panel"))
       end
     end
