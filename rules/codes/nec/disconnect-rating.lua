@@ -31,6 +31,9 @@ return {
       shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.model.nominal_voltage)
       behind(of.breakers)
+      if of.breakers:count() < 1 and disconnect.role:is("PV system") and design.interconnection.side:is("supply side") then
+        shall.be_at_least("Current rating against the overcurrent device in it", disconnect.rating, design.interconnection.ocpd_rating)
+      end
     elseif same(of:kind_of(), "inverter") or same(of:kind_of(), "combiner") then
       strings_of(of.strings)
     elseif same(of:kind_of(), "string") then
