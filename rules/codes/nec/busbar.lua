@@ -1,3 +1,18 @@
+-- A place told as the far end, against the space: counted by rows or by numbers, the far end is beyond a third.
+local function stand_far_from_the_feed(bus, design)
+  for _, panel in ipairs(design.panels) do
+    for _, other in ipairs(panel.busbars) do
+      if same(bus, other) then
+        for _, breaker in ipairs(bus.breakers) do
+          if not breaker.status:is("removed") and not breaker.duty:is("main", "spare") and breaker:has_sources() then
+            shall.be_at_least(format("Space of breaker %s, counted from the feed, against a third of the panel's", breaker:called()), breaker.position, panel.spaces / 3)
+          end
+        end
+      end
+    end
+  end
+end
+
 ---@type plumbrule.Rule
 -- Center-fed in 2020 and 2023, and the engineered option, from memory.
 return {
@@ -12,7 +27,7 @@ return {
     end
     return bus:has_sources()
   end,
-  check = function(bus, book)
+  check = function(bus, book, design)
     local edition = tonumber(book:edition("nec"))
     -- The marked output current of every source that can feed this bus.
     local sources = book.continuous_factor * bus:source_current()
@@ -23,6 +38,7 @@ return {
       { "120 % of the busbar", function()
           shall.be("The source breaker is at the end opposite the feed", same(bus:source_breaker_place(), "opposite end"))
           shall.be("The bus is fed at an end, not at its center", not bus.fed_at:is("center"))
+          stand_far_from_the_feed(bus, design)
           shall.not_exceed("Protecting device plus 125 % of source current, against 120 % of the bus", bus.protecting_device + sources, book.busbar_share * bus.rating)
         end },
       { "sum of breakers", function()

@@ -15,6 +15,8 @@ return {
     end
     shall.meet_one_of {
       { "no device is needed", function()
+          -- One that stands there all the same must be right.
+          shall.be("There is none in the string", not string.fused)
           shall.not_exceed("125 % of short-circuit current of the strings in parallel, against the module's largest fuse",
             others, largest_fuse)
           local circuits = 0
