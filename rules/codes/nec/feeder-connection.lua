@@ -1,7 +1,7 @@
 ---@type plumbrule.Rule
 return {
   title = "Source connected along a feeder",
-  cite = { ["2017"] = "705.12(B)(2)(1)", ["2020"] = "705.12(B)(1)", ["2023"] = "705.12(A)(1), (2)" },
+  cite = { ["2017"] = "705.12(B)(2)(1), 240.4", ["2020"] = "705.12(B)(1), 240.4", ["2023"] = "705.12(A)(1), (2), 240.4" },
   about = "interconnection",
   applies = function(connection) return connection.side:is("feeder") end,
   check = function(connection, book, design)
@@ -10,6 +10,8 @@ return {
     local is_shown = feeder and same(feeder:kind_of(), "circuit") or false
     shall.be("The connection is on a feeder that the design shows", is_shown)
     if not is_shown then return end
+    -- A small main at its end does not protect the feeder from the utility's side.
+    shall.not_exceed("Device of the feeder against the largest that protects it", feeder.ocpd_rating, feeder:largest_ocpd(edition))
     shall.meet_one_of {
       { "the feeder carries both", function()
           shall.be_at_least("Ampacity of the feeder against its device plus 125 % of the sources", feeder:usable_ampacity(edition), feeder:feeder_need())
