@@ -32,9 +32,11 @@ static double moment_at(const struct stretch *stretch, double x)
 /* EI times slope and deflection, by Macaulay's brackets, without the constant turn at the left. */
 static double bent_slope(const struct beam *beam, double left, double x)
 {
-    double sum = -left * x * x / 2 + beam->line_load * pow(x, 3) / 6;
-    for (size_t i = 0; i < beam->count && beam->loads[i].at < x; i++)
-        sum += beam->loads[i].load * pow(x - beam->loads[i].at, 2) / 2;
+    double sum = -left * x * x / 2 + beam->line_load * x * x * x / 6;
+    for (size_t i = 0; i < beam->count && beam->loads[i].at < x; i++) {
+        double beyond = x - beam->loads[i].at;
+        sum += beam->loads[i].load * beyond * beyond / 2;
+    }
     return sum;
 }
 

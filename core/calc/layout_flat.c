@@ -47,36 +47,49 @@ static void offer(struct best *best, struct point on_a, struct point on_b)
     best->nearest[1] = on_b;
 }
 
-/* Do the boxes round two segments meet? Where not, they cannot cross. */
-static bool is_boxed(struct point a, struct point b, struct point c, struct point d)
+struct box {
+    double left, right, low, high;
+};
+
+static struct box box_of(struct point a, struct point b)
 {
-    return (a.x > b.x ? a.x : b.x) >= (c.x < d.x ? c.x : d.x) &&
-           (c.x > d.x ? c.x : d.x) >= (a.x < b.x ? a.x : b.x) &&
-           (a.y > b.y ? a.y : b.y) >= (c.y < d.y ? c.y : d.y) &&
-           (c.y > d.y ? c.y : d.y) >= (a.y < b.y ? a.y : b.y);
+    return (struct box){a.x < b.x ? a.x : b.x, a.x < b.x ? b.x : a.x, a.y < b.y ? a.y : b.y,
+                        a.y < b.y ? b.y : a.y};
 }
 
-/* Is the way between the boxes round two segments surely longer than the best so far? */
-static bool is_beyond(const struct best *best, struct point a, struct point b, struct point c,
-                      struct point d)
+static struct box box_round(const struct shape *shape)
 {
-    double left = a.x < b.x ? a.x : b.x, right = a.x < b.x ? b.x : a.x;
-    double low = a.y < b.y ? a.y : b.y, high = a.y < b.y ? b.y : a.y;
-    double other_left = c.x < d.x ? c.x : d.x, other_right = c.x < d.x ? d.x : c.x;
-    double other_low = c.y < d.y ? c.y : d.y, other_high = c.y < d.y ? d.y : c.y;
-    double x = other_left > right   ? other_left - right
-               : left > other_right ? left - other_right
+    struct box all = box_of(shape->corners[0], shape->corners[0]);
+    for (size_t i = 1; i < shape->count; i++) {
+        struct point at = shape->corners[i];
+        all.left = at.x < all.left ? at.x : all.left;
+        all.right = at.x > all.right ? at.x : all.right;
+        all.low = at.y < all.low ? at.y : all.low;
+        all.high = at.y > all.high ? at.y : all.high;
+    }
+    return all;
+}
+
+/* How far two boxes are apart, squared; 0: they meet. */
+static double apart(const struct box *a, const struct box *b)
+{
+    double x = b->left > a->right   ? b->left - a->right
+               : a->left > b->right ? a->left - b->right
                                     : 0;
-    double y = other_low > high ? other_low - high : low > other_high ? low - other_high : 0;
-    return x * x + y * y > best->square * (1 + 1e-9); /* more than rounding */
+    double y = b->low > a->high ? b->low - a->high : a->low > b->high ? a->low - b->high : 0;
+    return x * x + y * y;
+}
+
+/* Is what lies so far apart surely farther than the best so far, rounding and all? */
+static bool is_beyond(double square, const struct best *best)
+{
+    return square > best->square * (1 + 1e-9);
 }
 
 static void offer_segments(struct best *best, struct point a, struct point b, struct point c,
-                           struct point d)
+                           struct point d, bool is_boxed)
 {
-    if (is_beyond(best, a, b, c, d))
-        return;
-    if (is_boxed(a, b, c, d) && flat_crosses(a, b, c, d)) {
+    if (is_boxed && flat_crosses(a, b, c, d)) {
         double t = turn(c, d, a) / (turn(c, d, a) - turn(c, d, b));
         struct point at = {a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)};
         offer(best, at, at);
@@ -104,14 +117,29 @@ static void offer_end(struct best *best, const struct shape *a, const struct sha
     }
 }
 
+static void offer_sides(struct best *best, const struct shape *a, const struct shape *b)
+{
+    struct box whole = box_round(b);
+    for (size_t i = 0; i < side_count(a); i++) {
+        struct point from = a->corners[i], to = a->corners[i + 1 < a->count ? i + 1 : 0];
+        struct box side = box_of(from, to);
+        if (is_beyond(apart(&side, &whole), best))
+            continue;
+        for (size_t j = 0; j < side_count(b); j++) {
+            struct point c = b->corners[j], d = b->corners[j + 1 < b->count ? j + 1 : 0];
+            struct box other = box_of(c, d);
+            double square = apart(&side, &other);
+            if (!is_beyond(square, best))
+                offer_segments(best, from, to, c, d, square <= 0);
+        }
+    }
+}
+
 double flat_distance(const struct shape *a, const struct shape *b, struct point nearest[2])
 {
     struct best best = {INFINITY, nearest};
     assert(a->count > 0 && b->count > 0);
-    for (size_t i = 0; i < side_count(a); i++)
-        for (size_t j = 0; j < side_count(b); j++)
-            offer_segments(&best, a->corners[i], a->corners[i + 1 < a->count ? i + 1 : 0],
-                           b->corners[j], b->corners[j + 1 < b->count ? j + 1 : 0]);
+    offer_sides(&best, a, b);
     offer_end(&best, a, b, false);
     offer_end(&best, b, a, true);
     /* One may lie wholly inside the other. */

@@ -253,26 +253,28 @@ static bool run_module_wind_pressure(struct amount *results, const struct object
                          flat_area(spot.module->corners, 4), inputs, working);
 }
 
-/* Does the module surely lie farther from a point than a distance? */
-static bool is_farther(const struct layout_module *module, struct point at, double distance)
+/* How far an upright rectangle is from a point, squared. */
+static double square_to(const struct layout_module *module, struct point at)
 {
     const struct point *low = &module->corners[0], *high = &module->corners[2];
-    double slack = distance + LAYOUT_SLACK;
-    return low->x - at.x > slack || at.x - high->x > slack || low->y - at.y > slack ||
-           at.y - high->y > slack;
+    double x = fmax(fmax(low->x - at.x, at.x - high->x), 0);
+    double y = fmax(fmax(low->y - at.y, at.y - high->y), 0);
+    return x * x + y * y;
 }
 
-/* The module that the point lies under, or the nearest. */
+/* The module that the point lies under, or the nearest; of two as near the first. */
 static const struct layout_module *nearest_module(const struct layout_plane *plane, struct point at)
 {
     const struct layout_module *nearest = NULL;
-    double least = INFINITY;
+    double least = INFINITY, bound = INFINITY;
     struct shape point = {&at, 1, false};
+    for (size_t i = 0; i < plane->module_count; i++)
+        bound = fmin(bound, square_to(&plane->modules[i], at));
     for (size_t i = 0; i < plane->module_count; i++) {
         struct shape shape = layout_module_shape(&plane->modules[i]);
         struct point ends[2];
-        if (is_farther(&plane->modules[i], at, least))
-            continue;
+        if (square_to(&plane->modules[i], at) > bound + LAYOUT_SLACK * LAYOUT_SLACK)
+            continue; /* surely farther, rounding and all */
         double distance = flat_contains(&shape, at, 0) ? 0 : flat_distance(&shape, &point, ends);
         if (distance < least) {
             least = distance;

@@ -17,6 +17,9 @@ libraries=$(pkg-config --cflags --libs yaml-0.1 lua5.4 jansson libxml-2.0)
     cc $flags "$bench/whole.c" -o "$build/bench_whole"
     cc $flags -I"$top/include" "$bench/review.c" -o "$build/bench_review" \
         -Wl,--start-group "$build"/libroom_*.a -Wl,--end-group $libraries -lgeos_c -lm
+    cc $flags -I"$top/include" -I"$top/core/base" -I"$top/core/measure" -I"$top/core/design" -I"$top/core/calc" \
+        "$bench/roof.c" -o "$build/bench_roof" -Wl,--wrap=calculator_run \
+        -Wl,--start-group "$build"/libroom_*.a -Wl,--end-group $libraries -lgeos_c -lm
 }
 cd "$top/samples"
 design=quill-hollow/standing.yaml
@@ -33,3 +36,5 @@ echo "With the HTML report and all drawings (aim: at most 50 ms for the whole ru
 echo "In one warm process, medians of interleaved rounds:"
 # shellcheck disable=SC2086
 "$build/bench_review" $design marrow-bay catalogue $catalogues
+echo "A roof of six planes with 40 modules, under the codes of the roof alone, in one warm process:"
+"$build/bench_roof" ../tests/bench/forty.yaml roof-alone "$bench/books" catalogue
