@@ -176,10 +176,10 @@ return {
   fail("nec/panel-model", "quill", MAIN, { { "protecting_device: 150 A", "protecting_device: 225 A" } }, "largest main", 225, 200, -0.125),
   open("nec/panel-model", "quill", MAIN, nil, "maximum_main", with(P225, "maximum_main: 200 A", "maximum_main:")),
   pass("nec/detached-building", "moss", PV, "Disconnects of the feeder", 1, 1, 0, { change = {
-    { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    own_electrodes: yes\n    neutral_bonded: no\n    main_lugs_only: no" } } }),
-  fail("nec/detached-building", "moss", PV, { { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    own_electrodes: yes\n    neutral_bonded: no\n    main_lugs_only: yes" } },
+    { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    own_electrodes: yes\n    main_lugs_only: no" } } }),
+  fail("nec/detached-building", "moss", PV, { { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    own_electrodes: yes\n    main_lugs_only: yes" } },
     "Disconnects of the feeder", 0, 1, -1),
-  open("nec/detached-building", "moss", PV, { { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    neutral_bonded: no\n    main_lugs_only: no" } }, "own_electrodes"),
+  open("nec/detached-building", "moss", PV, { { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    main_lugs_only: no" } }, "own_electrodes"),
 
   pass("nec/other-source", "quill", "source:gen", "interlock", nil, nil, nil, { change = generator("parallel: no, interlocked: yes") }),
   fail("nec/other-source", "quill", "source:gen", generator("parallel: no, interlocked: no"), "interlock"),
