@@ -181,6 +181,10 @@ return {
     "Disconnects of the feeder", 0, 1, -1),
   open("nec/detached-building", "moss", PV, { { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    main_lugs_only: no" } }, "own_electrodes"),
 
+  pass("nec/panel-neutral", "moss", PV, "kept apart from ground"),
+  fail("nec/panel-neutral", "moss", PV, { { "neutral_bonded: no", "neutral_bonded: yes" } }, "kept apart from ground"),
+  open("nec/panel-neutral", "moss", PV, { { "    neutral_bonded: no\n", "" } }, "neutral_bonded"),
+
   pass("nec/other-source", "quill", "source:gen", "interlock", nil, nil, nil, { change = generator("parallel: no, interlocked: yes") }),
   fail("nec/other-source", "quill", "source:gen", generator("parallel: no, interlocked: no"), "interlock"),
   fail("nec/other-source", "quill", "source:gen", generator("parallel: yes"), "plain generator"),
