@@ -1,12 +1,13 @@
 -- Makes designs by a seed: houses, roofs, arrays, wiring, labels and papers that differ, each written as people write
 -- them. Everything in them is invented; their equipment stands in samples/catalogue.
 --
---     lua5.4 generate.lua [--seed S] [--count N] [--from K] [--modules A[..B]] [--planes A[..B]] [--out DIR]
+--     lua5.4 generate.lua [--seed S] [--count N] [--from K] [--modules A[..B]] [--planes A[..B]] [--care K] [--out DIR]
 --
 -- With --out: DIR/000/design-000001.yaml … (a thousand to a folder) and DIR/list with their paths, for --from-list;
 -- without it the designs go to stdout, each followed by a line "..." (none after the last). The same seed makes the
 -- same bytes, and design K is the same whatever the count. --modules is how many modules each array has (1..60 unless
 -- said; up to 2000) and --planes how many planes each roof has (1..12 unless said; small roofs are the more common).
+-- With --care, from 1 (nothing wrong or forgotten) to 6, all are drawn up with that care.
 --
 -- A third of the designs are drawn up with care; the others leave out facts or get something wrong, some often.
 -- As a module (dofile), it returns { design = function(seed, number, options) → text }.
@@ -555,7 +556,7 @@ local function put_service(house)
   put("\nservice:")
   facts(2, "rating", amperes(house.main), "disconnect_rating", amperes(mostly(house.main, 100)), "voltage", "240 V", "voltage_to_ground", "120 V", "phases", 1,
     "conductor_size", wire_for(wires, 0.8 * house.main), "conductor_material", "copper", "conductor_ampacity", amperes(math.min(4000, house.main * mostly(0.8, 1.1))),
-    "available_fault_current", number(between(5, mostly(9.8, 24), 0.2)) .. " kA", "work", pick { "untouched", "untouched", "replaced" },
+    "available_fault_current", number(between(5, mostly(9.8, 24), 0.2)) .. " kA", "work", house.main <= 400 and pick { "untouched", "untouched", "replaced" } or "untouched",
     "surge_protection", mostly("yes", "no"), "emergency_disconnect", mostly("yes", "no"))
   put("  load_calculation:")
   facts(4, "floor_area", between(900, 3400, 50) .. " ft²", "small_appliance_circuits", mostly(2, 1), "laundry_circuits", 1, "appliances", between(4, 18, 1) .. " kVA",
@@ -686,7 +687,7 @@ end
 
 local function design(seed, number_of, options)
   math.randomseed(seed, number_of)
-  out, care = {}, pick(cares)
+  out, care = {}, cares[options and options.care] or pick(cares)
   local house = house_of(number_of, options or {})
   local least = house.wanted * (house.system == "micro" and 1.5 or 2.2) -- amperes, about
   house.main = least > 160 and device_for(2 * least) or pick { 100, 125, 150, 200 }
@@ -709,7 +710,7 @@ end
 -- ---- at the command line ------------------------------------------------------------------------------------------
 
 local function refuse()
-  io.stderr:write("generate.lua [--seed S] [--count N] [--from K] [--modules A[..B]] [--planes A[..B]] [--out DIR]\n")
+  io.stderr:write("generate.lua [--seed S] [--count N] [--from K] [--modules A[..B]] [--planes A[..B]] [--care K] [--out DIR]\n")
   os.exit(64)
 end
 
@@ -725,6 +726,9 @@ local function options_of(words)
       low, high = math.tointeger(low or value), math.tointeger(high or value)
       if not low or low < 1 or high < low or high > (name == "planes" and 12 or 2000) then refuse() end
       options[name] = { low, high }
+    elseif name == "care" then
+      options.care = math.tointeger(value)
+      if not cares[options.care] then refuse() end
     elseif name == "seed" or name == "count" or name == "from" then
       options[name] = math.tointeger(value) or refuse()
     else

@@ -1,6 +1,7 @@
-/* Runs a command to its end, its output to nowhere, and watches how much memory it and its workers keep to themselves.
- * watch EVERY-MS COMMAND… — prints "seconds parent-KiB workers most-KiB-of-a-worker exit-code". Private memory is what
- * /proc/PID/smaps_rollup calls Private_Clean and Private_Dirty; the parent's own peak (VmHWM) would count shared pages. */
+/* Runs a command to its end, its output to nowhere, and watches how much memory it and its workers
+ * keep to themselves. watch EVERY-MS COMMAND… — prints "seconds parent-KiB workers
+ * most-KiB-of-a-worker exit-code". Private memory is what /proc/PID/smaps_rollup calls
+ * Private_Clean and Private_Dirty; the parent's own peak (VmHWM) would count shared pages. */
 #include <fcntl.h>
 #include <spawn.h>
 #include <string.h>
@@ -25,7 +26,8 @@ static long private_of(long pid)
     if (file == NULL)
         return 0;
     while (fgets(line, sizeof line, file) != NULL)
-        if (sscanf(line, "Private_Clean: %ld", &kib) == 1 || sscanf(line, "Private_Dirty: %ld", &kib) == 1)
+        if (sscanf(line, "Private_Clean: %ld", &kib) == 1 ||
+            sscanf(line, "Private_Dirty: %ld", &kib) == 1)
             sum += kib;
     fclose(file);
     return sum;
@@ -66,13 +68,14 @@ int main(int count, char **words)
     if (posix_spawn(&child, words[2], &quiet, NULL, words + 2, environ) != 0)
         return 1;
     useconds_t every = (useconds_t)strtoul(words[1], NULL, 10) * 1000;
-    /* Sleeps do not lengthen what is timed by more than one of them: short runs ask for short ones. */
+    /* Sleeps do not lengthen what is timed by more than one of them: short runs ask for short ones.
+     */
     while (waitpid(child, &status, WNOHANG) == 0) {
         if (every > 0)
             look(&watched, child);
         usleep(every > 0 ? every : 200);
     }
-    printf("%.6f %ld %d %ld %d\n", (now() - start) * 1e-6, watched.parent, watched.workers, watched.worker,
-           WIFEXITED(status) ? WEXITSTATUS(status) : 255);
+    printf("%.6f %ld %d %ld %d\n", (now() - start) * 1e-6, watched.parent, watched.workers,
+           watched.worker, WIFEXITED(status) ? WEXITSTATUS(status) : 255);
     return 0;
 }

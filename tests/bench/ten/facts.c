@@ -1,4 +1,5 @@
-/* The facts that the ten checks read, as JSON for the peers: SI numbers, words, null where nobody told. */
+/* The facts that the ten checks read, as JSON for the peers: SI numbers, words, null where nobody
+ * told. */
 #include "ten.h"
 
 static void write_number(FILE *out, const char *name, const struct object *object, unsigned slot)
@@ -17,7 +18,8 @@ static void write_word(FILE *out, const char *name, const struct object *object,
         fprintf(out, ",\"%s\":null", name);
 }
 
-/* The output currents of what a circuit carries, or null; of what has no such current (a string): none. */
+/* The output currents of what a circuit carries, or null; of what has no such current (a string):
+ * none. */
 static void write_carried(FILE *out, const struct object *circuit)
 {
     const struct fact *carries = &circuit->facts[SLOT_circuit_carries];
@@ -32,9 +34,8 @@ static void write_carried(FILE *out, const struct object *circuit)
             continue;
         if (count++ > 0)
             fputc(',', out);
-        const struct object *model = object_has(one, SLOT_inverter_model)
-                                         ? one->facts[SLOT_inverter_model].is.object
-                                         : NULL;
+        const struct object *model =
+            object_has(one, SLOT_inverter_model) ? one->facts[SLOT_inverter_model].is.object : NULL;
         if (model != NULL && object_has(model, SLOT_inverter_model_output_current))
             fprintf(out, "%.17g", model->facts[SLOT_inverter_model_output_current].is.number);
         else
@@ -69,7 +70,9 @@ static void write_facts(FILE *out, const struct object *object)
         write_number(out, "ocpd_rating", object, SLOT_circuit_ocpd_rating);
         write_number(out, "ridge_distance", object, SLOT_circuit_ridge_distance);
         fprintf(out, ",\"on_roof\":%s",
-                roof->state == FACT_MISSING ? "null" : roof->is.yes ? "true" : "false");
+                roof->state == FACT_MISSING ? "null"
+                : roof->is.yes              ? "true"
+                                            : "false");
         write_carried(out, object);
         break;
     }
@@ -78,7 +81,9 @@ static void write_facts(FILE *out, const struct object *object)
         write_number(out, "protecting_device", object, SLOT_busbar_protecting_device);
         write_breakers(out, object);
         break;
-    case KIND_racking: write_number(out, "height_above_roof", object, SLOT_racking_height_above_roof); break;
+    case KIND_racking:
+        write_number(out, "height_above_roof", object, SLOT_racking_height_above_roof);
+        break;
     case KIND_roof_plane:
         write_word(out, "covering", object, SLOT_roof_plane_covering);
         write_number(out, "slope", object, SLOT_roof_plane_slope);
@@ -94,15 +99,20 @@ static void write_facts(FILE *out, const struct object *object)
         write_word(out, "role", object, SLOT_disconnect_role);
         write_number(out, "distance_to_meter", object, SLOT_disconnect_distance_to_meter);
         break;
-    case KIND_rapid_shutdown: write_number(out, "voltage_inside", object, SLOT_rapid_shutdown_voltage_inside); break;
-    case KIND_label: write_number(out, "letter_height", object, SLOT_label_letter_height); break;
+    case KIND_rapid_shutdown:
+        write_number(out, "voltage_inside", object, SLOT_rapid_shutdown_voltage_inside);
+        break;
+    case KIND_label:
+        write_number(out, "letter_height", object, SLOT_label_letter_height);
+        break;
     }
 }
 
 void facts_write(FILE *out, const struct design *design)
 {
-    static const enum kind_id kinds[] = {KIND_racking, KIND_busbar,     KIND_circuit, KIND_roof_plane,
-                                         KIND_disconnect, KIND_label, KIND_string,  KIND_rapid_shutdown};
+    static const enum kind_id kinds[] = {KIND_racking,    KIND_busbar,        KIND_circuit,
+                                         KIND_roof_plane, KIND_disconnect,    KIND_label,
+                                         KIND_string,     KIND_rapid_shutdown};
     bool is_first = true;
     fputc('[', out);
     for (size_t k = 0; k < sizeof kinds / sizeof *kinds; k++)

@@ -1,7 +1,8 @@
 /* The ten checks over designs in memory: as rules of a book, judged and recorded, and by hand.
- * ten LIST CATALOGUES-DIR BOOK-DIR OUT-DIR PASSES — writes OUT-DIR/facts (one JSON array per design, a line each
- * thing), and the verdicts OUT-DIR/rules and OUT-DIR/hand, sorted by the caller; then prints, per pass, "rules" or "hand"
- * with the time of a pass over all designs in microseconds, and last "checks" with how many verdicts a pass gives. */
+ * ten LIST CATALOGUES-DIR BOOK-DIR OUT-DIR PASSES — writes OUT-DIR/facts (one JSON array per
+ * design, a line each thing), and the verdicts OUT-DIR/rules and OUT-DIR/hand, sorted by the
+ * caller; then prints, per pass, "rules" or "hand" with the time of a pass over all designs in
+ * microseconds, and last "checks" with how many verdicts a pass gives. */
 #include "ten.h"
 
 #include <string.h>
@@ -39,7 +40,8 @@ static void read_designs(struct ten *ten, const char *list, const char *catalogu
         ten->designs = arena_grow(ten->designs_arena, ten->designs, ten->count, &ten->capacity,
                                   sizeof *ten->designs);
         char *kept = arena_copy(ten->designs_arena, path, strlen(path));
-        if (!design_read(&ten->designs[ten->count], kept, &catalogues, ten->designs_arena, &problems))
+        if (!design_read(&ten->designs[ten->count], kept, &catalogues, ten->designs_arena,
+                         &problems))
             stop("not read:", path);
         ten->count++;
     }
@@ -59,14 +61,16 @@ static void judge_one(struct ten *ten, size_t number, FILE *out)
     struct findings findings = {.arena = ten->arena};
     struct problems problems = {.arena = ten->arena};
     struct working working = {.arena = ten->arena, .design = ten->designs[number]};
-    if (!judge_review(&findings, ten->judge, ten->designs[number], ten->rulebook, &working, &problems) ||
+    if (!judge_review(&findings, ten->judge, ten->designs[number], ten->rulebook, &working,
+                      &problems) ||
         problems.count > 0)
         stop("a rule is broken:", problems.count > 0 ? problems.items[0].message : "no memory");
     for (size_t i = 0; out != NULL && i < findings.count; i++) {
         const struct finding *finding = findings.items[i];
-        if (strcmp(finding->about_kind, "design") != 0) /* nothing to look at: no verdict on a thing */
-            fprintf(out, "%zu %s %s %s\n", number, short_name(finding->rule->id), finding->about_name,
-                    outcome_name(finding->outcome));
+        if (strcmp(finding->about_kind, "design") !=
+            0) /* nothing to look at: no verdict on a thing */
+            fprintf(out, "%zu %s %s %s\n", number, short_name(finding->rule->id),
+                    finding->about_name, outcome_name(finding->outcome));
     }
     working_close(&working);
 }
@@ -99,7 +103,8 @@ static FILE *open_in(const char *directory, const char *name)
 
 static void write_verdicts(struct ten *ten, const char *directory)
 {
-    FILE *facts = open_in(directory, "facts"), *rules = open_in(directory, "rules"), *hand = open_in(directory, "hand");
+    FILE *facts = open_in(directory, "facts"), *rules = open_in(directory, "rules"),
+         *hand = open_in(directory, "hand");
     for (size_t i = 0; i < ten->count; i++) {
         facts_write(facts, ten->designs[i]);
         judge_one(ten, i, rules);
@@ -137,7 +142,8 @@ int main(int count, char **words)
         stop("no", "memory");
     struct problems problems = {.arena = ten.designs_arena};
     read_designs(&ten, words[1], words[2]);
-    if (!rulebook_resolve(&ten.rulebook, names, 1, day, shelf_find, shelf, ten.designs_arena, &problems))
+    if (!rulebook_resolve(&ten.rulebook, names, 1, day, shelf_find, shelf, ten.designs_arena,
+                          &problems))
         stop("the book was not read:", problems.count > 0 ? problems.items[0].message : words[3]);
     write_verdicts(&ten, words[4]);
     time_passes(&ten, strtol(words[5], NULL, 10));
