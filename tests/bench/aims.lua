@@ -34,6 +34,8 @@ aim("ten checks, rules / json-rules-engine", ">", 10, "", number(log, "rules / j
 growth "designs"
 growth "rules"
 growth "modules"
+-- A review that a limit cut short tells nothing of growth.
+if log:find("modules [^\n]*cut short") then rows[#rows][6] = "missed: a rule ran past its budget" end
 local at, memory = log:match("memory at (%d+) designs / memory at 1000%s+(%S+)")
 aim(("memory at 100000 designs / at 1000"), "<", 1.05, "", at == "100000" and tonumber(memory) or nil)
 aim("rate of two jobs / one", ">", 1.9, "", number(log, "rate of two jobs / rate of one%s+(%S+)"))

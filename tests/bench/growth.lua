@@ -15,8 +15,8 @@ local generate = ("lua5.4 %s/tests/bench/generate.lua "):format(quoted(top))
 local function watch(every, words)
   local text = run(("%s/bench_watch %d %s/plumbrule %s"):format(quoted(build), every, quoted(build), words))
   local seconds, parent, _, worker, code = text:match("(%S+) (%d+) (%d+) (%d+) (%d+)")
-  assert(tonumber(code) < 3, "plumbrule " .. words .. " ended with " .. code)
-  return { seconds = tonumber(seconds), parent = tonumber(parent), worker = tonumber(worker) }
+  assert(tonumber(code) < 3 or code == "4", "plumbrule " .. words .. " ended with " .. code)
+  return { is_cut = code == "4", seconds = tonumber(seconds), parent = tonumber(parent), worker = tonumber(worker) }
 end
 local function median(times, every, words)
   local runs = {}
@@ -105,7 +105,8 @@ local function grow_modules()
     run(("%s --seed 3 --care 1 --planes 4 --modules %d > %s"):format(generate, size, quoted(path)))
     local text = watch(5, ("check %s --format json "):format(quoted(path)) .. checks) -- memory
     local one = median(size > 500 and 3 or 5, 0, ("check %s --format json "):format(quoted(path)) .. checks)
-    print(("  %6d modules %10.3f s   private memory %7d KiB"):format(size, one.seconds, text.parent))
+    print(("  %6d modules %10.3f s   private memory %7d KiB%s"):format(size, one.seconds, text.parent,
+      one.is_cut and "   (cut short: a rule ran past its budget)" or ""))
     points[#points + 1] = { size = size, seconds = one.seconds }
   end
   fit("modules", points)
