@@ -55,6 +55,12 @@ static bool margin_of(double *out, const struct test *test)
     return test->has_margin;
 }
 
+/* By the house's comparison: of margins that only rounding tells apart, the first stands. */
+static bool is_less(double a, double b)
+{
+    return number_compare(a, b) < 0;
+}
+
 bool tests_margin(double *out, const struct test *tests, size_t count)
 {
     enum outcome outcome = tests_outcome(tests, count);
@@ -65,7 +71,7 @@ bool tests_margin(double *out, const struct test *tests, size_t count)
         double margin;
         if (tests[i].outcome != outcome || !margin_of(&margin, &tests[i]))
             continue;
-        if (!found || margin < *out)
+        if (!found || is_less(margin, *out))
             *out = margin;
         found = true;
     }
@@ -83,7 +89,7 @@ const struct option *options_best(const struct option *options, size_t count)
         if (options[i].outcome != outcome)
             continue;
         bool has_margin = tests_margin(&margin, options[i].tests, options[i].test_count);
-        if (best == NULL || (has_margin && (!has_widest || margin > widest))) {
+        if (best == NULL || (has_margin && (!has_widest || is_less(widest, margin)))) {
             best = &options[i];
             widest = margin;
             has_widest = has_margin;
@@ -124,7 +130,7 @@ const struct test *tests_deciding(const struct test *tests, size_t count)
             (outcome == OUTCOME_FAIL && tests[i].normative != weight))
             continue;
         bool has_margin = margin_of(&margin, &tests[i]);
-        if (deciding == NULL || (has_margin && (!has_least || margin < least))) {
+        if (deciding == NULL || (has_margin && (!has_least || is_less(margin, least)))) {
             deciding = &tests[i];
             least = margin;
             has_least = has_margin;

@@ -177,6 +177,26 @@ static void test_margins(void)
     CHECK(options[1].outcome == OUTCOME_OPEN, "and never passes");
 }
 
+/* What only rounding tells apart is one margin: then the first decides, whatever the compiler does
+ * with the last digit. */
+static void test_margins_that_are_one(void)
+{
+    struct test failing[] = {amperes(30.1, 30), amperes(3 * 10.033333333333335, 30)};
+    struct test passing[] = {amperes(0.3, 0.9), amperes(0.1 + 0.2, 0.9)};
+    double margin = 0;
+    CHECK(passing[1].margin < passing[0].margin && failing[1].margin < failing[0].margin,
+          "the last digit tells them apart");
+    CHECK(tests_deciding(failing, 2) == &failing[0], "the first that fails decides");
+    CHECK(tests_deciding(passing, 2) == &passing[0], "the first that holds decides");
+    CHECK(tests_margin(&margin, passing, 2) && margin == passing[0].margin, "its margin stands");
+    struct option ways[] = {
+        {.name = "a", .outcome = OUTCOME_PASS, .tests = &passing[1], .test_count = 1},
+        {.name = "b", .outcome = OUTCOME_PASS, .tests = &passing[0], .test_count = 1}};
+    CHECK(options_best(ways, 2) == &ways[0], "the first way stands for the group");
+    struct test apart[] = {amperes(30.1, 30), amperes(30.1 + 1e-6, 30)};
+    CHECK(tests_deciding(apart, 2) == &apart[1], "a real difference decides");
+}
+
 static void test_weights(void)
 {
     struct test tests[] = {outcome_test(OUTCOME_FAIL), outcome_test(OUTCOME_PASS)};
@@ -421,6 +441,7 @@ int main(void)
     test_without_margin();
     test_refusals();
     test_margins();
+    test_margins_that_are_one();
     test_weights();
     test_messages(arena);
     test_group_messages(arena);
