@@ -24,3 +24,4 @@ files["rules"] = {
   ignore = { "431", "211/_.*" },
 }
 files["tests"] = { globals = {}, ignore = { "111", "112", "113", "212/self" } }
+files["tests/judge/books"] = files["rules"]
