@@ -13,6 +13,7 @@ parts=${*:-tidy cppcheck analyzer threads valgrind}
 failed=0
 cd "$top"
 mkdir -p "$build"
+rm -f "$build"/*/CMakeCache.txt # a cache of another compiler's name would throw the flags below away
 ends() {
     if [ "$2" -eq 0 ]; then echo "$1: clean"; else
         echo "$1: NOT clean" >&2

@@ -11,6 +11,7 @@ build=$top/build/coverage
 jobs=$(nproc)
 mkdir -p "$build"
 find "$build" -name '*.gcda' -delete
+rm -f "$build/CMakeCache.txt" # a cache of another compiler's name would throw the flags below away
 gcc -O0 -c "$top/tests/coverage/exit.c" -o "$build/exit.o"
 # Counts are atomic since a test runs two threads; a worker's are written when it ends by _exit.
 cmake -S "$top" -B "$build" -DCMAKE_C_COMPILER=gcc -DCMAKE_BUILD_TYPE=Debug -DCMAKE_C_FLAGS_DEBUG="-O0 -g" \

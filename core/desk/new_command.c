@@ -58,6 +58,17 @@ static enum plumbrule_end refuse_name(struct desk *desk, const char *what, const
                        "the name of a %s is letters, digits and -, not '%s'", what, name);
 }
 
+/* How it ends where a book was not found or not read. */
+static enum plumbrule_end end_unfound(const struct desk *desk)
+{
+    for (size_t i = 0; i < desk->problems.count; i++)
+        if (desk->problems.items[i].weight == PROBLEM_MEMORY)
+            return PLUMBRULE_NO_MEMORY;
+    if (desk->problems.count == 0)
+        return PLUMBRULE_NO_MEMORY;
+    return desk->problems.items[0].weight == PROBLEM_COMMAND ? PLUMBRULE_COMMAND : PLUMBRULE_UNREAD;
+}
+
 /* ---- book -------------------------------------------------------------------------------------
  */
 
@@ -124,9 +135,7 @@ static enum plumbrule_end new_book(struct desk *desk, struct shelf *shelf, const
     if (folder == NULL)
         return PLUMBRULE_NO_MEMORY;
     return read_adopted(&layout, desk, shelf) ? write_book(desk, &layout, folder)
-           : desk->problems.count > 0 && desk->problems.items[0].weight == PROBLEM_INPUT
-               ? PLUMBRULE_UNREAD
-               : PLUMBRULE_COMMAND;
+                                              : end_unfound(desk);
 }
 
 /* ---- rule and case ----------------------------------------------------------------------------
@@ -148,13 +157,6 @@ static const struct book *find_book_of(const char **name, struct desk *desk, str
     *name = slash + 1;
     const char *book = arena_copy(desk->arena, id, (size_t)(slash - id));
     return book != NULL ? shelf_find(shelf, book, (struct place){0}, &desk->problems) : NULL;
-}
-
-static enum plumbrule_end end_unfound(const struct desk *desk)
-{
-    if (desk->problems.count == 0)
-        return PLUMBRULE_NO_MEMORY;
-    return desk->problems.items[0].weight == PROBLEM_COMMAND ? PLUMBRULE_COMMAND : PLUMBRULE_UNREAD;
 }
 
 static enum plumbrule_end write_cases(struct desk *desk, const struct book *book, const char *name,

@@ -155,8 +155,10 @@ static const struct book *tell_unknown(struct shelf *shelf, const char *name, st
         hint = near ? arena_format(shelf->arena, "; did you mean %s?", near)
                     : list_names(shelf->arena, names, count);
     }
+    if (arena_is_short(shelf->arena)) /* a list cut short would look like all there is */
+        return tell_memory(problems, asked_at);
     struct problem *problem = problems_add(problems, PROBLEM_INPUT, "book-unknown", place,
-                                           "there is no book %.80s%s", name, hint ? hint : "");
+                                           "there is no book %.80s%s", name, hint);
     if (problem)
         problem->excerpt = find_line(shelf, asked_at, problems->arena);
     return NULL;
@@ -179,6 +181,8 @@ static const struct book *find_by_path(struct shelf *shelf, const char *path, st
         return tell_memory(problems, asked_at);
     if (is_book_folder(shelf->arena, directory))
         return open_folder(shelf, directory, asked_at, problems);
+    if (arena_is_short(shelf->arena)) /* whether it is there was not seen */
+        return tell_memory(problems, asked_at);
     problems_add(problems, PROBLEM_INPUT, "book-unknown", asked_at,
                  "there is no book.yaml in the folder %.200s", path);
     return NULL;

@@ -181,7 +181,9 @@ static int run(const struct subject *subject, char *printed, int file)
         exit(EXIT_FAILURE);
     dup2(file, STDOUT_FILENO);
     dup2(file, STDERR_FILENO);
-    if (strcmp(words[1], "new") == 0 && system("rm -rf " NEW " && mkdir " NEW) != 0)
+    if (strcmp(words[1], "new") == 0 &&
+        system("rm -rf " NEW " && mkdir " NEW " && cp -r " FAULTS_DIR "/books/flaw-point " NEW) !=
+            0)
         exit(EXIT_FAILURE);
     int code = desk_main(count, words);
     places()->fails = NULL;
@@ -283,7 +285,14 @@ int main(void)
           "open_circuit_voltage=40 V", "temperature=-5 °C", NULL},
          0},
         {{"new", "design", "alder", "--in", NEW, NULL}, 0},
+        {{"new", "rule", "flaw-point/alder", "--books", NEW, NULL}, 0},
+        {{"new", "case", "flaw-point/alder", "--books", NEW, NULL}, 0},
+        {{"new", "rule", "flaw-pint/alder", "--books", NEW, NULL}, 3},
+        {{"new", "rule", "gone/alder", "--books", NEW, NULL}, 3},
+        {{"new", "rule", NEW "/flaw-point/alder", NULL}, 0},
+        {{"new", "rule", NEW "/gone/alder", NULL}, 3},
         {{"new", "book", "alder", "--adopts", "nec@2023,irc@2021", "--in", NEW, NULL}, 0},
+        {{"new", "book", "alder", "--adopts", "gone@2023", "--in", NEW, NULL}, 3},
     };
     char path[] = "/tmp/places-XXXXXX";
     int file = mkstemp(path);
