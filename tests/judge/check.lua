@@ -2,10 +2,10 @@
 --
 --     lua5.4 check.lua --top DIR --program FILE --work DIR [--count N] [--seed S] [--share K/M] [--told N] [--modules A..B]
 --
--- Designs are those of tests/bench/generate.lua, and of every five one is a sample of samples/ with facts taken out and
--- numbers changed. They go by the hundred to one stack of books and one day after another. --share: only each M-th
--- hundred, from the K-th on. Prints at most N disagreements (40), then a line of JSON with all counts; ends with 1 where
--- there was any.
+-- Designs are those of tests/bench/generate.lua, of which every fifth lacks a whole block, and of every five one is a sample
+-- of samples/ with facts taken out and numbers changed. They go by the hundred to one stack of books and one day after
+-- another. --share: only each M-th hundred, from the K-th on. Prints at most N disagreements (40), then a line of JSON with
+-- all counts; ends with 1 where there was any.
 --
 -- Of the first design of each hundred that both sides agree on, the report is also spoiled in every way of spoil.lua: that
 -- a spoiled report passes is a disagreement, too.
@@ -89,10 +89,25 @@ do
   assert(#samples >= 3)
 end
 
+-- Without one block (all buses of one of two panels, say): then more may be there than is told.
+local function without_block(text)
+  local lines, blocks = {}, {}
+  for line in text:gmatch("[^\n]*") do
+    lines[#lines + 1] = line
+    if line:match("^    +[%l_]+:$") then blocks[#blocks + 1] = #lines end
+  end
+  if #blocks == 0 then return text end
+  local first = blocks[math.random(#blocks)]
+  local indent = #lines[first]:match("^ *")
+  repeat table.remove(lines, first) until not lines[first] or lines[first]:match("%S") and #lines[first]:match("^ *") <= indent
+  return table.concat(lines, "\n")
+end
+
 -- A sample in which some facts are forgotten and some amounts are others.
 local function changed_sample(number)
   math.randomseed(options.seed, number)
   local lines, text = {}, samples[math.random(#samples)]
+  if math.random() < 0.5 then text = without_block(text) end
   local forget, change = math.random() * 0.04, math.random() * 0.08
   for line in text:gmatch("[^\n]*") do
     local is_fact = line:match("^ +[%l_]+: [^%[{#]") and not line:match("^ +name:") and not line:match("date:")
@@ -115,7 +130,8 @@ local function write_designs(first, last)
   local paths = {}
   for number = first, last do
     local path = ("%s/design-%06d.yaml"):format(work, number)
-    write(path, number % 5 == 0 and changed_sample(number) or generate.design(options.seed, number, made_by))
+    local text = number % 5 == 0 and changed_sample(number) or generate.design(options.seed, number, made_by)
+    write(path, number % 5 == 1 and without_block(text) or text)
     paths[#paths + 1] = path
   end
   write(work .. "/list", table.concat(paths, "\n") .. "\n")

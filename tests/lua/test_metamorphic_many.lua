@@ -212,6 +212,69 @@ function TestToldOtherwise:test_other_units()
   hold(batch(others, { "marrow-bay" }), "margins", "in other units")
 end
 
+-- ---- a fact forgotten ---------------------------------------------------------------------------------------------
+
+-- Names of facts whose absence says nothing: no list, no thing, nothing that is assumed or worked out.
+local tellable = {}
+for _, kind in ipairs(model.kinds) do
+  for _, row in ipairs(kind.rows) do
+    if row.type ~= "LIST" and row.type ~= "ONE" and row.type ~= "INVERSE" then tellable[row.name] = true end
+  end
+end
+for _, kind in ipairs(model.kinds) do
+  for _, row in ipairs(kind.rows) do
+    if row.absent then tellable[row.name] = nil end
+  end
+end
+for _, name in ipairs({ "title", "catalogue", "permit_application_date" }) do tellable[name] = nil end
+
+-- Maps in which facts stand, each once for each of its facts.
+local function places_of(node, list)
+  for _, key in ipairs(node.keys or {}) do
+    if tellable[key] then list[#list + 1] = { node = node, key = key } end
+    places_of(node.of[key], list)
+  end
+  for _, item in ipairs(node.items or {}) do places_of(item, list) end
+  return list
+end
+
+TestForgotten = {}
+
+-- Some facts of each design, one at a time: nothing may pass that did not pass before.
+function TestForgotten:test_nothing_passes_for_want_of_a_fact()
+  local EACH = 8
+  local others, forgotten = {}, {}
+  math.randomseed(11, 6)
+  for i, text in ipairs(texts) do
+    for _ = 1, EACH do
+      local root = tree.parse(text)
+      local places = places_of(root, {})
+      local place = places[math.random(#places)]
+      local kept = {}
+      for _, key in ipairs(place.node.keys) do
+        if key ~= place.key then kept[#kept + 1] = key end
+      end
+      place.node.keys = kept
+      others[#others + 1], forgotten[#forgotten + 1] = written(root) .. "\n", { key = place.key, of = i }
+    end
+  end
+  local read, opened = 0, 0
+  for n, report in ipairs(reports_of(batch(others, { "marrow-bay" }), #others)) do
+    local before, what = {}, forgotten[n]
+    for _, finding in ipairs(plain[what.of].findings) do before[finding.rule .. " of " .. finding.about.kind .. ":" .. finding.about.name] = finding.kind end
+    read = read + (#report.findings > 0 and 1 or 0)
+    for _, finding in ipairs(report.findings) do
+      local key = finding.rule .. " of " .. finding.about.kind .. ":" .. finding.about.name
+      if finding.kind == "pass" and before[key] ~= "pass" then
+        lu.fail(("design %d without %s: %s was %s and passes"):format(what.of, what.key, key, before[key] or "not there"))
+      end
+      if finding.kind == "open" and before[key] ~= "open" then opened = opened + 1 end
+    end
+  end
+  lu.assertTrue(read > 0.9 * #others, read .. " of " .. #others .. " could be read")
+  lu.assertTrue(opened > #others / 2, opened .. " findings were opened")
+end
+
 -- ---- rules and books ----------------------------------------------------------------------------------------------
 
 -- A copy of rules/ that stands before it. `change(text, path)` makes each file's text anew.
