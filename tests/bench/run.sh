@@ -59,10 +59,10 @@ measure() {
     echo "Geometry and structure in a review of 40 modules on 6 planes:"
     "$build/bench_roof" "$bench/forty.yaml" roof-alone "$bench/books" catalogue
     echo "Ten checks written five ways, over designs in memory:"
-    TOP=$top BUILD=$build FOLDER=$folder/ten COUNT=3000 sh "$bench/ten/run.sh"
-    "$lua" "$bench/growth.lua" "$top" "$build" "$folder" $full
+    TOP=$top BUILD=$build FOLDER=$folder/ten COUNT=3000 sh "$bench/ten/run.sh" || return 1
+    "$lua" "$bench/growth.lua" "$top" "$build" "$folder" $full || return 1
 }
-# The end of what stands before a pipe would be lost.
+# The end of what stands before a pipe would be lost; there a part that does not end well has to say so itself.
 if [ -n "$markdown" ]; then
     measure >"$folder/log"
     "$lua" "$bench/aims.lua" "$folder/log" --markdown
