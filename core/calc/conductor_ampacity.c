@@ -129,7 +129,7 @@ bool find_ampacity(struct ampacity_found *found, const struct ampacity_case *giv
 static bool serves(struct ampacity_case *given, double amperes, double ocpd,
                    enum ocpd_device device, struct working *working)
 {
-    struct ampacity_found found;
+    struct ampacity_found found = {0};
     double largest;
     return ampacity_at(&found.base, given->size, given->material, 60, IN_RACEWAY) &&
            find_ampacity(&found, given, working) &&

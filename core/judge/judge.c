@@ -208,10 +208,12 @@ static bool judge_thing(struct judge *judge, struct running *running, int card_i
     if (finding == NULL)
         return false;
     struct frame frame = {&finding->tests, &finding->test_count, &finding->test_capacity, NULL};
+    /* cppcheck-suppress autoVariables ; both ways out below take it back */
     judge->frame = &frame;
     finding->outcome = OUTCOME_OPEN;
     if (judge->gave_up != NULL) { /* it would run away from every thing, each time for long */
         note_test(judge, RELATION_BROKEN, OUTCOME_OPEN, judge->gave_up);
+        judge->frame = NULL;
         return end_finding(judge);
     }
     bool ran = settle_call(judge, call_protected(judge, run_applies, running, card_index),

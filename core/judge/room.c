@@ -32,7 +32,7 @@ static int compare_names(const void *a, const void *b)
 static int refuse_name(lua_State *lua)
 {
     char name[80];
-    const char *known[NAMES_MOST];
+    const char *known[NAMES_MOST] = {NULL};
     size_t count = 0;
     room_write_value(name, sizeof name, lua, 2);
     lua_pushnil(lua);

@@ -28,6 +28,7 @@ static bool add_book(struct comparing *comparing, const struct book_in_force *wa
 {
     struct comparison *comparison = comparing->comparison;
     assert(was != NULL || is != NULL);
+    /* cppcheck-suppress nullPointerRedundantCheck ; one of the two is there, as asserted above */
     const char *name = is != NULL ? is->book->name : was->book->name;
     if (was != NULL && is != NULL && is_same(was->edition, is->edition))
         return true;
