@@ -22,8 +22,8 @@ failed=0
 ctest --test-dir "$build" -j "$jobs" --timeout 600 --output-on-failure \
     -E '^(browser_|style|embed|rooms_includes|schema_ajv)' >"$build/tests.log" 2>&1 || failed=1
 tail -n 12 "$build/tests.log" | grep -E 'tests passed|Failed|Timeout' || true
-# One process: several of them wait for each other for ever after a count that gcov got wrong. Such counts (a handful:
-# of a function that a fork leaves halfway) are passed over.
+# One process: several of them wait for each other for ever after a count that gcov got wrong. Such counts are passed
+# over; how they come about is not known.
 cd "$top"
 gcovr -r . --object-directory "$build" -f 'core/' --exclude-throw-branches \
     --exclude-branches-by-pattern '.*assert.*' --gcov-ignore-parse-errors --json "$build/coverage.json" "$build" \

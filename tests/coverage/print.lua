@@ -25,12 +25,12 @@ for _, one in ipairs(counted.files) do
   for _, line in ipairs(one.lines) do
     if not line["gcovr/noncode"] then
       for _, to in ipairs {total, rooms[room], here} do add(to, line) end
-      local missed = 0
+      local missed, number = 0, math.tointeger(line.line_number)
       for _, branch in ipairs(line.branches) do missed = missed + (branch.count > 0 and 0 or 1) end
       if line.count == 0 then
-        table.insert(here.left, line.line_number .. ": not run")
+        table.insert(here.left, number .. ": not run")
       elseif missed > 0 then
-        table.insert(here.left, line.line_number .. ": " .. missed .. " of " .. #line.branches .. " branches")
+        table.insert(here.left, number .. ": " .. missed .. " of " .. #line.branches .. " branches")
       end
     end
   end
