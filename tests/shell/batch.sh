@@ -135,7 +135,7 @@ await_lines 1
 stopped=$(ps -o pid= --ppid $batch)
 for worker in $stopped; do kill -STOP "$worker"; done
 printf 'quill-hollow/standing.yaml\nquill-hollow/failing.yaml\nquill-hollow/unfinished.yaml\n' >&9
-sleep 0.3
+sleep 2 # until both have been handed one, on a machine that is busy too
 for worker in $stopped; do kill -KILL "$worker"; done
 exec 9>&-
 wait $batch
