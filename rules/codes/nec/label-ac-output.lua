@@ -11,23 +11,76 @@ local function gives(text, unit) -- a digit, a blank and the unit, as in "32 A"
   return false
 end
 
+local function figures(text, unit) -- the least and the largest number before the unit; none where there is none
+  local least, most, digits = nil, nil, ""
+  for i = 1, string.len(text) do
+    local letter = string.sub(text, i, i)
+    if tonumber(letter) or same(letter, ".") and string.len(digits) > 0 then
+      digits = digits .. letter
+    else
+      local number = string.len(digits) > 0 and gives(string.sub(text, i - 1, i + 2), unit) and tonumber(digits)
+      if number and (not least or number < least) then least = number end
+      if number and (not most or number > most) then most = number end
+      digits = ""
+    end
+  end
+  return least, most
+end
+
+local function output_of(design) -- of all that makes AC of PV: currents together, the largest voltage
+  local amperes, volts = 0 * A, 0 * V
+  for _, inverter in ipairs(design.inverters) do
+    if not inverter.status:is("removed") then
+      amperes = amperes + inverter:output_current()
+      volts = largest(volts, inverter.model.nominal_voltage)
+    end
+  end
+  for _, branch in ipairs(design.branches) do
+    amperes = amperes + branch:output_current()
+    volts = largest(volts, branch.microinverter.nominal_voltage)
+  end
+  return amperes, volts
+end
+
 ---@type plumbrule.Rule
+-- Each label beside the whole output where it stands alone. Where there are several, each may stand at a point of
+-- its own: one that gives the whole output will do, else a person looks at what they give together.
 return {
   title = "Label: rated AC output",
   cite = { ["2017"] = "690.54", ["2020"] = "690.54", ["2023"] = "(none)" },
   about = "design",
   applies = function(design, book) return design.modules:count() > 0 and not same(book:edition("nec"), "2023") end,
   check = function(design)
-    local labels = 0
+    local labels, together, alone = 0, 0, 0
+    local amperes, volts = output_of(design)
     for _, label in ipairs(design.labels) do
       if label.kind:is("AC disconnect") then
         labels = labels + 1
         shall.be("It gives amperes", gives(label.text, "A"))
         shall.be("It gives volts", gives(label.text, "V"))
+        local least, most = figures(label.text, "A")
+        if most then
+          together, alone = together + most, largest(alone, most)
+          if least * A < amperes and not (most * A < amperes) then
+            review("It gives more than one current: which of them is the output is to be looked at", least * A)
+          end
+        end
+        _, most = figures(label.text, "V")
+        if most then
+          shall.be_at_least("Voltage that it gives, against that of the output", most * V, volts)
+          if most * V > volts then review("It gives more than the output's voltage", most * V) end
+        end
         shall.be("At the point of interconnection", label.place:is("AC disconnect", "PV disconnect", "main panel", "panel", "service equipment"))
       end
     end
     shall.be_more_than("Labels of this kind on the list", labels, 0)
+    if together * A < amperes then
+      shall.be_at_least("Current on the labels, against the output", together * A, amperes)
+    elseif alone * A < amperes then
+      review("No label gives the whole output: what each stands for is to be looked at", alone * A)
+    else
+      shall.be_at_least("Current on the labels, against the output", alone * A, amperes)
+    end
   end,
   remedy = "Mark rated AC current and nominal AC voltage at the point of interconnection.",
 }
