@@ -611,7 +611,7 @@ local function put_panels(house, panels, last_ones)
   put("\ndisconnects:")
   disconnect("service-disconnect", "service", house.main, "location", "garage", "service_rated", "yes", "listings", "[UL 489]")
   disconnect("pv-disconnect", "PV system", house.large, "of", of, "location", mostly("outside wall", "bathroom"), "locked_or_tool", mostly("yes", "no"), "lockable", mostly("yes", "no"),
-    "visible_open", "yes", "service_rated", supply and mostly("yes", "no") or "no", "within_sight", supply and "yes" or "no", "distance", feet(supply and 6 or 25), "distance_to_meter", feet(mostly(between(2, 9, 1), 30)), "listings", "[UL 98]")
+    "visible_open", "yes", "service_rated", supply and mostly("yes", "no") or "no", "within_sight", "yes", "distance", "6 ft", "distance_to_meter", feet(mostly(between(2, 9, 1), 30)), "listings", "[UL 98]")
   disconnect("utility-disconnect", "utility", house.large, "of", of, "location", "outside wall", "locked_or_tool", "yes", "lockable", mostly("yes", "no"), "visible_open", mostly("yes", "no"),
     "service_rated", "no", "within_sight", "no", "distance", "25 ft", "distance_to_meter", feet(mostly(between(2, 9, 1), 30)), "listings", "[UL 98]")
   row(2, "name", "shutdown-switch", "role", "rapid shutdown", "of", of, "rating", "30 A", "voltage_rating", "600 V", "location", mostly("outside wall", "garage"),

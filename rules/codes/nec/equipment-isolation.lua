@@ -1,5 +1,11 @@
+local function opens(disconnect, inverter)
+  local of = disconnect.of
+  return of and same(of:kind_of(), "inverter") and same(of, inverter)
+end
+
 ---@type plumbrule.Rule
--- 10 ft: 2020 published; 2017 and 2023 from memory.
+-- 10 ft: 2020 published; 2017 and 2023 from memory. That it holds for the AC side of an inverter, too: from memory.
+-- Of several AC disconnects one near it is enough.
 return {
   title = "Isolation of the inverter",
   cite = { ["2017"] = "690.15(A)", ["2020"] = "690.15(A)", ["2023"] = "690.15(A)" },
@@ -11,7 +17,7 @@ return {
       { "beside it", function()
           local beside = 0
           for _, disconnect in ipairs(design.disconnects) do
-            if disconnect.role:is("DC", "equipment") and disconnect.of and same(disconnect.of:called(), inverter:called()) then
+            if disconnect.role:is("DC") and opens(disconnect, inverter) then
               beside = beside + 1
               shall.be("It is within sight", disconnect.within_sight)
               shall.not_exceed("Its distance", disconnect.distance, book.isolation_distance)
@@ -20,6 +26,27 @@ return {
           shall.be_more_than("Disconnects of its DC side", beside, 0)
         end },
     }
+    local ways = { { "AC in the inverter", function() shall.be("An AC disconnect is built in", inverter.model.ac_disconnect) end } }
+    local count = 1
+    for _, disconnect in ipairs(design.disconnects) do
+      if disconnect.role:is("AC", "PV system", "utility", "equipment") and opens(disconnect, inverter) and count < 20 then
+        count = count + 1
+        ways[count] = { "AC beside it", function()
+            shall.be(format("Disconnect %s is within sight", disconnect:called()), disconnect.within_sight)
+            shall.not_exceed(format("Distance of disconnect %s", disconnect:called()), disconnect.distance, book.isolation_distance)
+          end }
+      end
+    end
+    if count < 2 then
+      ways[2] = { "AC beside it", function()
+          if inverter.breakers:count() > 0 then
+            review("No disconnect of its AC side is told: whether its breaker is in sight within 10 ft is to be looked at")
+          else
+            shall.be_more_than("Disconnects of its AC side", 0, 0)
+          end
+        end }
+    end
+    shall.meet_one_of(ways)
   end,
-  remedy = "Use an inverter with a built-in DC disconnect, or put one in sight within 10 ft.",
+  remedy = "Use an inverter with built-in disconnects, or put one of its DC and one of its AC side in sight within 10 ft.",
 }
