@@ -1,5 +1,5 @@
 ---@type plumbrule.Rule
--- New in 2020; 2023 of replaced services, too (from memory).
+-- New in 2020; 2023 of replaced services, too (from memory). That it is to be readily accessible: from memory.
 return {
   title = "Emergency disconnect of a dwelling",
   cite = { ["2017"] = "(none)", ["2020"] = "230.85", ["2023"] = "230.85" },
@@ -8,8 +8,21 @@ return {
     return not same(book:edition("nec"), "2017") and not service.work:is("untouched")
       and design.building.occupancy:is("one-family dwelling", "two-family dwelling", "townhouse")
   end,
-  check = function(service)
+  check = function(service, _, design)
     shall.be("There is an emergency disconnect outside", service.emergency_disconnect)
+    if not service.emergency_disconnect then return end
+    local outside, reached = 0, 0
+    for _, disconnect in ipairs(design.disconnects) do
+      if disconnect.role:is("service", "emergency") and disconnect.location:is("outside wall", "ground") then
+        outside = outside + 1
+        if disconnect.readily_accessible then reached = reached + 1 end
+      end
+    end
+    if outside < 1 then
+      review("It is said that there is one, but no service or emergency disconnect on the list is outside")
+    else
+      shall.be_more_than("Service or emergency disconnects outside that one can reach", reached, 0)
+    end
   end,
   remedy = "A new or replaced service of a dwelling takes a disconnect outside that one can reach.",
 }
