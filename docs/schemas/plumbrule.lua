@@ -747,6 +747,7 @@
 ---@field branch_ocpd plumbrule.quantity Overcurrent device that the maker asks for on a branch.
 ---@field terminal_temperature plumbrule.quantity Temperature rating of its AC terminals.
 ---@field dc_disconnect boolean Is a DC disconnect built in?
+---@field ac_disconnect boolean Is a disconnect of its AC output built in?
 ---@field arc_fault_protection boolean Is DC arc-fault protection built in?
 ---@field ground_fault_protection boolean Is ground-fault protection built in?
 ---@field power_control boolean Is it part of a listed power control system?
