@@ -1,5 +1,5 @@
 ---@type plumbrule.Rule
--- Letters of the sections from memory. A switch takes no more than its rating: the breaker before it sees to that.
+-- Letters of the sections from memory. Two poles of its own for each string: common practice, no source. A switch takes no more than its rating: the breaker before it sees to that.
 return {
   title = "Rating of a disconnect",
   cite = { ["2017"] = "690.13(E), 690.15(D), 110.3(B)", ["2020"] = "690.13(D), 690.15(B), 110.3(B)", ["2023"] = "690.13(D), 690.15(B), 110.3(B)" },
@@ -16,14 +16,26 @@ return {
         end
       end
     end
-    local function strings_of(strings)
-      local volts, amperes = 0 * V, 0 * A
+    local function strings_of(strings, is_joined) -- joined: one pair of poles takes them all
+      local volts, amperes, most, count = 0 * V, 0 * A, 0 * A, 0
       for _, string in ipairs(strings) do
+        local current = string:source_current()
         volts = largest(volts, string:maximum_voltage(design.site.design_low_temperature))
-        amperes = amperes + string:source_current()
+        amperes, most, count = amperes + current, largest(most, current), count + 1
       end
-      shall.be_at_least("Current rating against 125 % of the strings' current", disconnect.rating, book.continuous_factor * amperes)
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, volts)
+      local needed = book.continuous_factor * amperes
+      if is_joined or count < 2 or disconnect.rating >= needed then
+        shall.be_at_least("Current rating against 125 % of the strings' current", disconnect.rating, needed)
+        return
+      end
+      -- Less than all together: enough where each string has poles of its own.
+      local alone = book.continuous_factor * most
+      if disconnect.rating < alone or disconnect.poles >= 2 * count then
+        shall.be_at_least("Current rating against 125 % of one string's current", disconnect.rating, alone)
+      else
+        review("Rated for one string, not for all: which strings share a pole is to be looked at", disconnect.rating, needed)
+      end
     end
     if not of then
       review("The design names nothing that it disconnects")
@@ -35,9 +47,9 @@ return {
         shall.be_at_least("Current rating against the overcurrent device in it", disconnect.rating, design.interconnection.ocpd_rating)
       end
     elseif same(of:kind_of(), "inverter") or same(of:kind_of(), "combiner") then
-      strings_of(of.strings)
+      strings_of(of.strings, same(of:kind_of(), "combiner"))
     elseif same(of:kind_of(), "string") then
-      strings_of { of }
+      strings_of({ of }, true)
     elseif same(of:kind_of(), "branch") then
       shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.microinverter.nominal_voltage)

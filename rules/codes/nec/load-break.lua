@@ -19,8 +19,20 @@ return {
       shall.be("It breaks its load", disconnect.load_break)
       return
     end
-    local amperes = 0 * A
-    for _, string in ipairs(strings) do amperes = amperes + string:source_current() end
+    local amperes, most, count = 0 * A, 0 * A, 0
+    for _, string in ipairs(strings) do
+      local current = string:source_current()
+      amperes, most, count = amperes + current, largest(most, current), count + 1
+    end
+    -- An inverter's strings may have poles of their own; those of a combiner leave it as one circuit.
+    if count > 1 and same(of:kind_of(), "inverter") and amperes > book.isolator_current and not (most > book.isolator_current) then
+      if disconnect.poles >= 2 * count then
+        amperes = most
+      else
+        review("More than it may isolate, all strings together: which of them share a pole is to be looked at", amperes)
+        return
+      end
+    end
     shall.not_exceed("DC current that a device may isolate which does not break its load", amperes, book.isolator_current)
     review("It only isolates: that it is marked not to be opened under load, and what breaks the load, are to be looked at")
   end,
