@@ -542,6 +542,7 @@
 ---@field distance plumbrule.quantity Distance from the equipment it isolates.
 ---@field distance_to_meter plumbrule.quantity Distance from the utility meter.
 ---@field count integer Switches or breakers in this group.
+---@field poles integer Its poles; on the DC side each string has two of its own where there are enough.
 ---@field interrupting_rating plumbrule.quantity Its interrupting rating.
 ---@field working_space plumbrule.working_space The clear space before it.
 ---@field listings plumbrule.words Standards it is listed to.
