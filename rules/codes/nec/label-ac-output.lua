@@ -61,7 +61,7 @@ return {
         local least, most = figures(label.text, "A")
         if most then
           together, alone = together + most, largest(alone, most)
-          if least * A < amperes and not (most * A < amperes) then
+          if least * A < amperes and most * A >= amperes then
             review("It gives more than one current: which of them is the output is to be looked at", least * A)
           end
         end

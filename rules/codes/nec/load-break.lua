@@ -25,7 +25,7 @@ return {
       amperes, most, count = amperes + current, largest(most, current), count + 1
     end
     -- An inverter's strings may have poles of their own; those of a combiner leave it as one circuit.
-    if count > 1 and same(of:kind_of(), "inverter") and amperes > book.isolator_current and not (most > book.isolator_current) then
+    if count > 1 and same(of:kind_of(), "inverter") and amperes > book.isolator_current and most <= book.isolator_current then
       if disconnect.poles >= 2 * count then
         amperes = most
       else
