@@ -48,19 +48,28 @@ static void mark_strips(struct roof *roof)
     }
 }
 
+/* On the sheet; false: the module is not drawn. */
+static bool module_corners(struct point *corners, const struct roof *roof,
+                           const struct object *module)
+{
+    const struct plan_plane *plane = plan_find(&roof->plan, object_in(module, SLOT_module_plane));
+    struct point at;
+    double width, length;
+    if (plane == NULL || !module_rect(&at, &width, &length, module))
+        return false;
+    plan_rect(corners, &roof->plan, plane, at, width, length);
+    return true;
+}
+
 /* All modules; false: none is drawn. */
 static bool box_of_modules(struct box *out, const struct roof *roof)
 {
     const struct objects *modules = &roof->canvas->report->design->of_kind[KIND_module];
     *out = (struct box){INFINITY, INFINITY, -INFINITY, -INFINITY};
     for (size_t i = 0; i < modules->count; i++) {
-        const struct plan_plane *plane =
-            plan_find(&roof->plan, object_in(modules->items[i], SLOT_module_plane));
-        struct point at, corners[4];
-        double width, length;
-        if (plane == NULL || !module_rect(&at, &width, &length, modules->items[i]))
+        struct point corners[4];
+        if (!module_corners(corners, roof, modules->items[i]))
             continue;
-        plan_rect(corners, &roof->plan, plane, at, width, length);
         struct box box = box_around(corners, 4);
         *out = (struct box){fmin(out->left, box.left), fmin(out->top, box.top),
                             fmax(out->right, box.right), fmax(out->bottom, box.bottom)};
@@ -83,13 +92,9 @@ static void mark_things(struct roof *roof)
                 plan_find(&roof->plan, one->kind->id == KIND_framing ? one->parent : one);
             if (plane != NULL)
                 mark_in_box(roof, key, box_around(plane->corners, plane->count));
-        } else if (one->kind->id == KIND_module && module_rect(&at, &width, &length, one)) {
-            const struct plan_plane *plane =
-                plan_find(&roof->plan, object_in(one, SLOT_module_plane));
-            if (plane == NULL)
-                continue;
-            plan_rect(corners, &roof->plan, plane, at, width, length);
-            mark_in_box(roof, key, box_around(corners, 4));
+        } else if (one->kind->id == KIND_module) {
+            if (module_corners(corners, roof, one))
+                mark_in_box(roof, key, box_around(corners, 4));
         } else if (one->kind->id == KIND_obstruction &&
                    obstruction_rect(&at, &width, &length, one)) {
             const struct plan_plane *plane = plan_find(&roof->plan, one->parent);
@@ -114,13 +119,9 @@ static void keep_modules(struct roof *roof)
 {
     const struct objects *modules = &roof->canvas->report->design->of_kind[KIND_module];
     for (size_t i = 0; i < modules->count; i++) {
-        const struct plan_plane *plane =
-            plan_find(&roof->plan, object_in(modules->items[i], SLOT_module_plane));
-        struct point at, corners[4];
-        double width, length;
-        if (plane == NULL || !module_rect(&at, &width, &length, modules->items[i]))
+        struct point corners[4];
+        if (!module_corners(corners, roof, modules->items[i]))
             continue;
-        plan_rect(corners, &roof->plan, plane, at, width, length);
         canvas_keep(roof->canvas, box_around(corners, 4));
     }
 }
