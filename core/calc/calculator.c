@@ -190,18 +190,15 @@ bool calculator_run(const struct calculator *calculator, struct amount *results,
                     const struct object *about, const struct amount *inputs,
                     struct working *working)
 {
-    bool is_kept = calculator->about_kind == KIND_NONE && !working->keeps_steps;
-    const struct amount *before =
-        is_kept ? kept_find(working->kept, calculator, NULL, inputs) : NULL;
+    bool is_free = calculator->about_kind == KIND_NONE;
+    size_t first_step = working->step_count;
     for (size_t i = 0; i < CALCULATOR_RESULTS; i++)
-        results[i] = before != NULL && i < calculator->result_count
-                         ? before[i]
-                         : (struct amount){.type = AMOUNT_NONE};
-    if (before != NULL)
+        results[i] = (struct amount){.type = AMOUNT_NONE};
+    if (is_free && kept_tell(results, calculator, NULL, inputs, working))
         return true;
     if (!run(calculator, results, about, inputs, working))
         return false;
-    if (is_kept)
-        kept_add(&working->kept, calculator, NULL, inputs, results);
+    if (is_free)
+        kept_add(calculator, NULL, inputs, results, first_step, working);
     return true;
 }

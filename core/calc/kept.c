@@ -8,6 +8,10 @@ struct answer {
     const struct object *about;
     uint64_t hash;
     const struct amount *inputs, *results;
+    bool
+        has_steps; /* asked where steps are written down; an answer without them tells too little */
+    const struct step *steps;
+    size_t step_count;
 };
 
 struct kept {
@@ -55,8 +59,14 @@ static uint64_t hash_of(const struct calculator *calculator, const struct object
     return hash;
 }
 
-/* The same to the last bit, and shown in the same unit. */
-static bool is_same(const struct amount *a, const struct amount *b)
+static bool is_written_same(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+/* The same to the last bit, and shown in the same unit; where steps tell the inputs, also as the
+ * same text. */
+static bool is_same(const struct amount *a, const struct amount *b, bool has_steps)
 {
     if (a->type != b->type)
         return false;
@@ -67,6 +77,7 @@ static bool is_same(const struct amount *a, const struct amount *b)
     case AMOUNT_NUMBER:
         return bits_of(a->quantity.value) == bits_of(b->quantity.value) &&
                a->quantity.unit == b->quantity.unit &&
+               (!has_steps || is_written_same(a->quantity.written, b->quantity.written)) &&
                dimension_is_same(a->quantity.dimension, b->quantity.dimension);
     case AMOUNT_YESNO:
         return a->yes == b->yes;
@@ -78,30 +89,43 @@ static bool is_same(const struct amount *a, const struct amount *b)
     return false;
 }
 
-static bool is_asked(const struct answer *answer, const struct calculator *calculator,
-                     const struct object *about, const struct amount *inputs, uint64_t hash)
+static bool is_asked(const struct answer *answer, const struct answer *now)
 {
-    if (answer->hash != hash || answer->calculator != calculator || answer->about != about)
+    if (answer->hash != now->hash || answer->calculator != now->calculator ||
+        answer->about != now->about || answer->has_steps != now->has_steps)
         return false;
-    for (size_t i = 0; i < calculator->input_count; i++)
-        if (!is_same(&answer->inputs[i], &inputs[i]))
+    for (size_t i = 0; i < now->calculator->input_count; i++)
+        if (!is_same(&answer->inputs[i], &now->inputs[i], now->has_steps))
             return false;
     return true;
 }
 
-const struct amount *kept_find(const struct kept *kept, const struct calculator *calculator,
-                               const struct object *about, const struct amount *inputs)
+static const struct answer *find(const struct kept *kept, const struct answer *now)
 {
-    if (kept == NULL)
-        return NULL;
-    uint64_t hash = hash_of(calculator, about, inputs);
-    for (size_t at = (size_t)hash;; at++) {
+    for (size_t at = (size_t)now->hash;; at++) {
         const struct answer *answer = &kept->answers[at & (kept->capacity - 1)];
-        if (answer->calculator == NULL)
-            return NULL;
-        if (is_asked(answer, calculator, about, inputs, hash))
-            return answer->results;
+        if (answer->calculator == NULL || is_asked(answer, now))
+            return answer->calculator != NULL ? answer : NULL;
     }
+}
+
+bool kept_tell(struct amount *results, const struct calculator *calculator,
+               const struct object *about, const struct amount *inputs, struct working *working)
+{
+    if (working->kept == NULL)
+        return false;
+    struct answer now = {.calculator = calculator,
+                         .about = about,
+                         .hash = hash_of(calculator, about, inputs),
+                         .inputs = inputs,
+                         .has_steps = working->keeps_steps};
+    const struct answer *before = find(working->kept, &now);
+    if (before == NULL)
+        return false;
+    memcpy(results, before->results, calculator->result_count * sizeof *results);
+    for (size_t i = 0; i < before->step_count; i++)
+        working_tell(working, before->steps[i]);
+    return true;
 }
 
 static struct answer *free_place(struct answer *answers, size_t capacity, uint64_t hash)
@@ -147,39 +171,75 @@ static struct kept *kept_new(void)
 }
 
 /* With words of its own: those of the asker may not last. NULL: no memory. */
-static struct amount *copy(const struct amount *amounts, size_t count, struct arena *arena)
+static struct amount *copy(const struct amount *amounts, size_t count, bool with_written,
+                           struct arena *arena)
 {
     struct amount *copies = arena_take(arena, (count + 1) * sizeof *copies);
     if (copies == NULL)
         return NULL;
     for (size_t i = 0; i < count; i++) {
+        bool is_word = amounts[i].type == AMOUNT_WORD;
+        const char *text = is_word ? amounts[i].word : amounts[i].quantity.written;
         copies[i] = amounts[i];
         copies[i].quantity.written = NULL;
-        if (amounts[i].type != AMOUNT_WORD)
+        if (!is_word && (!with_written || text == NULL))
             continue;
-        copies[i].word = arena_copy(arena, amounts[i].word, strlen(amounts[i].word));
-        if (copies[i].word == NULL)
+        text = arena_copy(arena, text, strlen(text));
+        if (text == NULL)
             return NULL;
+        if (is_word)
+            copies[i].word = text;
+        else
+            copies[i].quantity.written = text;
     }
     return copies;
 }
 
-void kept_add(struct kept **kept, const struct calculator *calculator, const struct object *about,
-              const struct amount *inputs, const struct amount *results)
+/* Their texts stay where they are, in the arena of a working that lasts. NULL: no memory. */
+static const struct step *copy_steps(const struct working *working, size_t first,
+                                     struct arena *arena)
+{
+    size_t count = working->step_count - first;
+    struct step *steps = arena_take(arena, (count + 1) * sizeof *steps);
+    if (steps != NULL && count > 0)
+        memcpy(steps, working->steps + first, count * sizeof *steps);
+    return steps;
+}
+
+static bool is_to_keep(const struct calculator *calculator, const struct amount *results,
+                       const struct working *working)
 {
     for (size_t i = 0; i < calculator->result_count; i++)
         if (results[i].type == AMOUNT_QUANTITY && results[i].quantity.written != NULL)
+            return false;
+    return working->is_lasting || !working->keeps_steps;
+}
+
+void kept_add(const struct calculator *calculator, const struct object *about,
+              const struct amount *inputs, const struct amount *results, size_t first_step,
+              struct working *working)
+{
+    if (!is_to_keep(calculator, results, working))
+        return;
+    if (working->kept == NULL)
+        working->kept = kept_new();
+    struct kept *kept = working->kept;
+    if (kept == NULL || !widen(kept))
+        return;
+    struct answer answer = {.calculator = calculator,
+                            .about = about,
+                            .hash = hash_of(calculator, about, inputs),
+                            .has_steps = working->keeps_steps};
+    answer.inputs = copy(inputs, calculator->input_count, answer.has_steps, kept->arena);
+    answer.results = copy(results, calculator->result_count, false, kept->arena);
+    if (answer.inputs == NULL || answer.results == NULL)
+        return;
+    if (answer.has_steps) {
+        answer.steps = copy_steps(working, first_step, kept->arena);
+        answer.step_count = working->step_count - first_step;
+        if (answer.steps == NULL)
             return;
-    if (*kept == NULL)
-        *kept = kept_new();
-    if (*kept == NULL || !widen(*kept))
-        return;
-    const struct amount *asked = copy(inputs, calculator->input_count, (*kept)->arena);
-    const struct amount *told = copy(results, calculator->result_count, (*kept)->arena);
-    if (asked == NULL || told == NULL)
-        return;
-    uint64_t hash = hash_of(calculator, about, inputs);
-    *free_place((*kept)->answers, (*kept)->capacity, hash) =
-        (struct answer){calculator, about, hash, asked, told};
-    (*kept)->count++;
+    }
+    *free_place(kept->answers, kept->capacity, answer.hash) = answer;
+    kept->count++;
 }

@@ -217,17 +217,12 @@ static bool find_pressure(struct amount *results, const struct calculator *calcu
     if (!read_site(&place, working) || !read_building(&place, working) ||
         !read_racking(&place, working))
         return false;
-    const struct amount *before =
-        working->keeps_steps ? NULL : kept_find(working->kept, calculator, about, inputs);
-    if (before != NULL) {
-        memcpy(results, before,
-               sizeof pressure_results / sizeof pressure_results[0] * sizeof *results);
+    size_t first_step = working->step_count;
+    if (kept_tell(results, calculator, about, inputs, working))
         return true;
-    }
     if (!work_out(results, about, &place, spot, square_metres, inputs, working))
         return false;
-    if (!working->keeps_steps)
-        kept_add(&working->kept, calculator, about, inputs, results);
+    kept_add(calculator, about, inputs, results, first_step, working);
     return true;
 }
 

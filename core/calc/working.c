@@ -39,12 +39,18 @@ void working_step(struct working *working, const char *source, const char *forma
     va_start(arguments, format);
     char *text = arena_format_list(working->arena, format, arguments);
     va_end(arguments);
+    if (text != NULL) /* else the arena stays marked as short, and its owner asks */
+        working_tell(working, (struct step){text, source});
+}
+
+void working_tell(struct working *working, struct step step)
+{
     struct step *steps = arena_grow(working->arena, working->steps, working->step_count,
                                     &working->step_capacity, sizeof *steps);
-    if (text == NULL || steps == NULL)
-        return; /* the arena stays marked as short, and its owner asks */
+    if (steps == NULL)
+        return;
     working->steps = steps;
-    steps[working->step_count++] = (struct step){text, source};
+    steps[working->step_count++] = step;
 }
 
 /* Room for this fact and all before it. False: no memory. */

@@ -63,6 +63,8 @@ void working_close(struct working *working);
 /* Writes one step down; does nothing where steps are not kept. */
 void working_step(struct working *working, const char *source, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
+/* Notes a step that stands already: told before, with a text that lasts. */
+void working_tell(struct working *working, struct step step);
 /* Notes that a fact was read. */
 void working_read(struct working *working, const struct object *object, unsigned slot);
 

@@ -302,8 +302,9 @@ bool drawing_write_loads(struct text *out, const struct report *report)
         canvas_drop(&canvas);
         return false;
     }
-    *loads = (struct loads){.canvas = &canvas,
-                            .working = {.arena = canvas.arena, .design = report->design}};
+    *loads = (struct loads){
+        .canvas = &canvas,
+        .working = {.arena = canvas.arena, .design = report->design, .is_lasting = true}};
     double y = sheet_head(&canvas, "Load diagram");
     if (report->design != NULL) {
         keys_collect(&loads->keys, &canvas, load_kinds);
