@@ -1,44 +1,23 @@
 #include "html.h"
 
+#include <assert.h>
 #include <string.h>
 
 #include "page.h"
 
-#define NAME(text) ((const xmlChar *)(text))
-
-static int take_bytes(void *context, const char *bytes, int length)
-{
-    struct text *out = context;
-    text_add(out, bytes, (size_t)length);
-    return out->is_short ? -1 : length;
-}
-
 void html_begin(struct html *html, struct text *out, const struct report *report)
 {
     *html = (struct html){.out = out, .report = report, .arena = arena_new()};
-    xmlOutputBufferPtr buffer = xmlOutputBufferCreateIO(take_bytes, NULL, out, NULL);
-    html->writer = buffer != NULL ? xmlNewTextWriter(buffer) : NULL; /* which owns the buffer */
-    if (html->writer == NULL && buffer != NULL)
-        xmlOutputBufferClose(buffer);
-    html->is_short = html->writer == NULL || html->arena == NULL;
+    html->is_short = html->arena == NULL;
 }
 
 bool html_end(struct html *html)
 {
-    if (html->writer != NULL && xmlTextWriterFlush(html->writer) < 0)
-        html->is_short = true;
+    assert(html->depth == 0);
     if (html->arena != NULL && arena_is_short(html->arena))
         html->is_short = true;
-    xmlFreeTextWriter(html->writer);
-    text_free(&html->clean);
     arena_free(html->arena);
     return !html->is_short && !html->out->is_short;
-}
-
-static void check(struct html *html, int written)
-{
-    if (written < 0)
-        html->is_short = true;
 }
 
 const char *html_text(struct html *html, const char *text)
@@ -48,38 +27,90 @@ const char *html_text(struct html *html, const char *text)
     return text != NULL ? text : "";
 }
 
-/* Without the control characters that no XML may hold. */
-static const char *cleaned(struct html *html, const char *text)
+/* What is written differently in markup, or NULL. */
+static const char *reference_to(char byte)
 {
-    text_clear(&html->clean);
-    text_add_printable(&html->clean, text, strlen(text));
-    if (html->clean.is_short)
-        html->is_short = true;
-    return html->clean.bytes != NULL ? html->clean.bytes : "";
+    switch (byte) {
+    case '<':
+        return "&lt;";
+    case '>':
+        return "&gt;";
+    case '&':
+        return "&amp;";
+    case '"':
+        return "&quot;";
+    default:
+        return NULL;
+    }
+}
+
+static bool is_ascii(char byte)
+{
+    return byte >= 0x20 && byte < 0x7F;
+}
+
+/* Escaped, and without the control characters that no XML may hold. */
+static void add_escaped(struct text *out, const char *text)
+{
+    while (*text != '\0') {
+        size_t length = 0;
+        while (is_ascii(text[length]) && reference_to(text[length]) == NULL)
+            length++;
+        text_add(out, text, length);
+        text += length;
+        for (const char *reference; (reference = reference_to(*text)) != NULL; text++)
+            text_add_word(out, reference);
+        for (length = 0; text[length] != '\0' && !is_ascii(text[length]);)
+            length++;
+        if (length > 0)
+            text_add_printable(out, text, length);
+        text += length;
+    }
+}
+
+/* Ends the start tag that attributes may still be added to. */
+static void end_tag(struct html *html)
+{
+    if (html->is_in_tag)
+        text_add(html->out, ">", 1);
+    html->is_in_tag = false;
 }
 
 void html_set(struct html *html, const char *attribute, const char *value)
 {
-    const char *text = cleaned(html, html_text(html, value));
-    check(html, xmlTextWriterWriteAttribute(html->writer, NAME(attribute), NAME(text)));
+    assert(html->is_in_tag);
+    text_add(html->out, " ", 1);
+    text_add_word(html->out, attribute);
+    text_add(html->out, "=\"", 2);
+    add_escaped(html->out, html_text(html, value));
+    text_add(html->out, "\"", 1);
 }
 
 void html_open(struct html *html, const char *tag, const char *class_name)
 {
-    check(html, xmlTextWriterStartElement(html->writer, NAME(tag)));
+    assert(html->depth < HTML_DEEPEST);
+    end_tag(html);
+    text_add(html->out, "<", 1);
+    text_add_word(html->out, tag);
+    html->tags[html->depth++] = tag;
+    html->is_in_tag = true;
     if (class_name != NULL)
         html_set(html, "class", class_name);
 }
 
 void html_say(struct html *html, const char *text)
 {
-    const char *clean = cleaned(html, html_text(html, text));
-    check(html, xmlTextWriterWriteString(html->writer, NAME(clean)));
+    end_tag(html);
+    add_escaped(html->out, html_text(html, text));
 }
 
 void html_close(struct html *html)
 {
-    check(html, xmlTextWriterFullEndElement(html->writer));
+    assert(html->depth > 0);
+    end_tag(html);
+    text_add(html->out, "</", 2);
+    text_add_word(html->out, html->tags[--html->depth]);
+    text_add(html->out, ">", 1);
 }
 
 void html_put(struct html *html, const char *tag, const char *class_name, const char *text)
@@ -103,12 +134,15 @@ void html_void(struct html *html, const char *tag, const char *attribute, const 
 {
     html_open(html, tag, NULL);
     html_set(html, attribute, value);
-    check(html, xmlTextWriterEndElement(html->writer));
+    text_add(html->out, "/>", 2);
+    html->depth--;
+    html->is_in_tag = false;
 }
 
 void html_raw(struct html *html, const char *markup)
 {
-    check(html, xmlTextWriterWriteRaw(html->writer, NAME(markup)));
+    end_tag(html);
+    text_add_word(html->out, markup);
 }
 
 void html_section(struct html *html, const char *id, const char *title)

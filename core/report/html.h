@@ -3,18 +3,20 @@
  * escape it and leave no control character in it. */
 #ifndef REPORT_HTML_H
 #define REPORT_HTML_H
-#include <libxml/xmlwriter.h>
 #include "report.h"
+
+enum { HTML_DEEPEST = 32 }; /* elements inside one another; our own pages need about half */
 
 /* One report while it is written. Once memory is short it stays so, and the owner asks at the end.
  */
 struct html {
-    xmlTextWriterPtr writer;
     struct text *out;
     const struct report *report;
     struct arena *arena;
     bool is_short;
-    struct text clean; /* of html_say */
+    bool is_in_tag; /* a start tag stands open for attributes */
+    size_t depth;
+    const char *tags[HTML_DEEPEST]; /* of the elements that are open */
 };
 
 /* Makes a writer that adds to `out`; what comes of it is told by html_end. JUnit's XML is written
