@@ -148,19 +148,29 @@ static int compare_names(const void *a, const void *b)
     return strcmp(*(const char *const *)a, *(const char *const *)b);
 }
 
-/* Does a name in an open directory belong in the list? */
-static bool is_wanted(int directory, const char *name, const char *ending)
+/* Most file systems tell the kind with the name; of a link it is asked where it leads. */
+static bool is_kind(int directory, const struct dirent *entry, bool as_directory)
 {
     struct stat about;
+
+    if (entry->d_type == DT_REG || entry->d_type == DT_DIR)
+        return (entry->d_type == DT_DIR) == as_directory;
+    if (fstatat(directory, entry->d_name, &about, 0) != 0)
+        return false;
+    return as_directory ? S_ISDIR(about.st_mode) : S_ISREG(about.st_mode);
+}
+
+/* Does a name in an open directory belong in the list? */
+static bool is_wanted(int directory, const struct dirent *entry, const char *ending)
+{
+    const char *name = entry->d_name;
     size_t length = strlen(name), tail = ending ? strlen(ending) : 0;
 
     if (strcmp(name, ".") == 0 || strcmp(name, "..") == 0)
         return false;
     if (length < tail || (ending && strcmp(name + length - tail, ending) != 0))
         return false;
-    if (fstatat(directory, name, &about, 0) != 0)
-        return false;
-    return ending ? S_ISREG(about.st_mode) : S_ISDIR(about.st_mode);
+    return is_kind(directory, entry, ending == NULL);
 }
 
 bool file_list(char ***out, size_t *count, const char *directory, const char *ending,
@@ -181,7 +191,7 @@ bool file_list(char ***out, size_t *count, const char *directory, const char *en
             is_whole = errno == 0;
             break;
         }
-        if (!is_wanted(dirfd(open_directory), entry->d_name, ending))
+        if (!is_wanted(dirfd(open_directory), entry, ending))
             continue;
         char **names = arena_grow(arena, *out, *count, &capacity, sizeof **out);
         char *name = arena_copy(arena, entry->d_name, strlen(entry->d_name));

@@ -6,7 +6,7 @@
 #include <stdio.h>
 #include <string.h>
 
-static double finite(lua_State *lua, double number)
+static double finite_number(lua_State *lua, double number)
 {
     if (!isfinite(number))
         luaL_error(lua, "a number came out not finite");
@@ -41,7 +41,7 @@ static int to_number(lua_State *lua)
     size_t length;
     double number;
     if (lua_type(lua, 1) == LUA_TNUMBER) {
-        lua_pushnumber(lua, finite(lua, lua_tonumber(lua, 1)));
+        lua_pushnumber(lua, finite_number(lua, lua_tonumber(lua, 1)));
         return 1;
     }
     if (lua_gettop(lua) > 1)
@@ -81,9 +81,9 @@ static const char *format_one(lua_State *lua, luaL_Buffer *buffer, const char *a
     if (*at == 's' && digits < 0)
         room_write_value(text, sizeof text, lua, argument);
     else if (*at == 'd' && digits < 0)
-        write_decimals(text, sizeof text, finite(lua, luaL_checknumber(lua, argument)), 0);
+        write_decimals(text, sizeof text, finite_number(lua, luaL_checknumber(lua, argument)), 0);
     else if (*at == 'f')
-        write_decimals(text, sizeof text, finite(lua, luaL_checknumber(lua, argument)),
+        write_decimals(text, sizeof text, finite_number(lua, luaL_checknumber(lua, argument)),
                        digits < 0 ? 2 : digits);
     else
         luaL_error(lua, "format() knows %%s, %%d, %%.2f and %%%%");
@@ -117,8 +117,8 @@ static int format(lua_State *lua)
 #define NUMBER_WORD(word, expression)                                                              \
     static int word(lua_State *lua)                                                                \
     {                                                                                              \
-        double x = finite(lua, luaL_checknumber(lua, 1));                                          \
-        lua_pushnumber(lua, finite(lua, expression));                                              \
+        double x = finite_number(lua, luaL_checknumber(lua, 1));                                   \
+        lua_pushnumber(lua, finite_number(lua, expression));                                       \
         return 1;                                                                                  \
     }
 NUMBER_WORD(number_floor, floor(x))
@@ -138,7 +138,7 @@ static int absolute(lua_State *lua)
         result.written = NULL;
         room_push_quantity(lua, result);
     } else
-        lua_pushnumber(lua, fabs(finite(lua, luaL_checknumber(lua, 1))));
+        lua_pushnumber(lua, fabs(finite_number(lua, luaL_checknumber(lua, 1))));
     return 1;
 }
 
@@ -148,7 +148,7 @@ static int root(lua_State *lua)
     struct quantity_fault fault;
     struct quantity *quantity = room_to_quantity(lua, 1);
     if (quantity == NULL) {
-        lua_pushnumber(lua, finite(lua, sqrt(finite(lua, luaL_checknumber(lua, 1)))));
+        lua_pushnumber(lua, finite_number(lua, sqrt(finite_number(lua, luaL_checknumber(lua, 1)))));
         return 1;
     }
     if (!quantity_root(&result, *quantity, &fault))
@@ -179,7 +179,7 @@ static int cosine(lua_State *lua)
 
 static int tangent(lua_State *lua)
 {
-    lua_pushnumber(lua, finite(lua, tan(angle(lua))));
+    lua_pushnumber(lua, finite_number(lua, tan(angle(lua))));
     return 1;
 }
 
@@ -213,7 +213,7 @@ static int extreme(lua_State *lua, bool is_largest)
     luaL_checkany(lua, 1);
     for (int i = 1; i <= lua_gettop(lua); i++) {
         if (lua_type(lua, i) == LUA_TNUMBER)
-            finite(lua, lua_tonumber(lua, i));
+            finite_number(lua, lua_tonumber(lua, i));
         else if (room_to_quantity(lua, i) == NULL)
             return luaL_error(lua, "numbers or quantities are needed");
         if (i > 1 && (is_largest ? is_less(lua, best, i) : is_less(lua, i, best)))
