@@ -148,22 +148,59 @@ char *arena_format_list(struct arena *arena, const char *format, va_list argumen
     return text;
 }
 
+char *arena_join(struct arena *arena, const char *const *texts, size_t count)
+{
+    size_t length = 0, at = 0;
+
+    for (size_t i = 0; i < count; i++)
+        length += strlen(texts[i]);
+    char *joined = arena_take(arena, length + 1);
+    for (size_t i = 0; joined && i < count; i++) {
+        size_t part = strlen(texts[i]);
+        memcpy(joined + at, texts[i], part);
+        at += part;
+    }
+    return joined;
+}
+
 bool arena_is_short(const struct arena *arena)
 {
     return arena->is_short;
 }
 
+/* Makes the piece that was taken last larger where it stands, if its block has room. */
+static bool stretch(struct arena *arena, const void *piece, size_t size, size_t wanted)
+{
+    struct block *block = arena->current;
+    size_t now = (size + PIECE - 1) / PIECE * PIECE, then = (wanted + PIECE - 1) / PIECE * PIECE;
+
+    if (size == 0 || block == NULL ||
+        (const unsigned char *)piece + now != block->bytes + block->used ||
+        then - now > block->size - block->used)
+        return false;
+    memset(block->bytes + block->used, 0, then - now);
+    block->used += then - now;
+    return true;
+}
+
 void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacity, size_t size)
 {
+    enum { LARGE = 128 }; /* of large items most lists have only one or two */
+
     if (count < *capacity)
         return items;
 
-    size_t wanted = *capacity < 4 ? 8 : *capacity * 2;
+    size_t first = size < LARGE ? 8 : 2;
+    size_t wanted = *capacity < first / 2 ? first : *capacity * 2;
     if (wanted <= count)
         wanted = count + 1;
     if (wanted < *capacity || wanted > SIZE_MAX / 2 / size) {
         arena->is_short = true;
         return NULL;
+    }
+    if (stretch(arena, items, *capacity * size, wanted * size)) {
+        *capacity = wanted;
+        return items;
     }
     void *larger = arena_take(arena, wanted * size);
     if (!larger)

@@ -22,6 +22,11 @@ char *arena_format(struct arena *arena, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 char *arena_format_list(struct arena *arena, const char *format, va_list arguments)
     __attribute__((format(printf, 2, 0)));
+/* The texts one behind the other, as a text that ends in NUL. NULL: no memory. */
+char *arena_join(struct arena *arena, const char *const *texts, size_t count);
+#define ARENA_JOIN(arena, ...)                                                                     \
+    arena_join(arena, (const char *const[]){__VA_ARGS__},                                          \
+               sizeof((const char *const[]){__VA_ARGS__}) / sizeof(const char *))
 /* Has any take failed since the arena was new or cleared? */
 bool arena_is_short(const struct arena *arena);
 

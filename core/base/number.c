@@ -11,6 +11,12 @@
 
 enum { NUMBER_LONGEST = 64, DIGITS_MOST = 12, EXPONENT_LEAST = -5, EXPONENT_MOST = 14 };
 
+/* Powers of ten that a double holds exactly. */
+static const double tens[] = {1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                              1e8,  1e9,  1e10, 1e11, 1e12, 1e13, 1e14, 1e15,
+                              1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
+enum { TENS = sizeof tens / sizeof tens[0] };
+
 static bool is_digit(char byte)
 {
     return byte >= '0' && byte <= '9';
@@ -66,8 +72,6 @@ static double read_free_of_locale(const char *text)
  * 1990). Nearly all that people write is such a number. False: not so. */
 static bool read_short(double *out, const char *bytes, size_t length)
 {
-    static const double tens[] = {1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
-                                  1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
     enum { EXACT_DIGITS = 15 };
     int64_t digits = 0;
     size_t behind = 0, sign = bytes[0] == '-' || bytes[0] == '+';
@@ -117,27 +121,76 @@ bool number_read(double *out, const char *bytes, size_t length)
     return true;
 }
 
-/* The significant digits of a number without those zeros at the end, and its decimal exponent. */
-static int digits_of(char digits[DIGITS_MOST + 1], double number, int most)
+/* The number as `most` digits before the point: one exact power of ten away, and so rounded once,
+ * by at most 2^-53 of less than 10^12, far less than the distance that is kept from a half. 0: a
+ * number whose digits are not that plain. */
+static int64_t plain_digits(int *exponent, double number, int most)
+{
+    const double unsure = 1e-3;
+    int power = most - 1 - (int)floor(log10(number));
+    if (power <= -TENS || power >= TENS)
+        return 0;
+    double scaled = power < 0 ? number / tens[-power] : number * tens[power];
+    if (scaled < tens[most - 1]) /* log10 was rounded up */
+        return 0;
+    double whole = floor(scaled), rest = scaled - whole;
+    if (fabs(rest - 0.5) < unsure)
+        return 0;
+    int64_t digits = (int64_t)whole + (rest > 0.5);
+    *exponent = most - 1 - power;
+    return digits < (int64_t)tens[most] ? digits : 0;
+}
+
+/* The significant digits of a number, and its decimal exponent, as the library rounds them. */
+static int library_digits(char digits[DIGITS_MOST + 1], double number, int most)
 {
     char text[40];
     int count = 0;
 
-    snprintf(text, sizeof text, "%.*e", most - 1, fabs(number));
+    snprintf(text, sizeof text, "%.*e", most - 1, number);
     const char *at = text;
     for (; *at != 'e'; at++)
         if (is_digit(*at)) /* the point may be any character in the host's locale */
             digits[count++] = *at;
+    digits[count] = '\0';
+    return (int)strtol(at + 1, NULL, 10);
+}
+
+/* The significant digits of a number without those zeros at the end, and its decimal exponent. */
+static int digits_of(char digits[DIGITS_MOST + 1], double number, int most)
+{
+    int exponent = 0, count = most;
+    int64_t plain = number != 0 ? plain_digits(&exponent, fabs(number), most) : 0;
+    if (plain == 0)
+        exponent = library_digits(digits, fabs(number), most);
+    for (int at = most - 1; plain != 0; plain /= 10)
+        digits[at--] = (char)('0' + plain % 10);
     while (count > 1 && digits[count - 1] == '0')
         count--;
     digits[count] = '\0';
-    return (int)strtol(at + 1, NULL, 10);
+    return exponent;
+}
+
+/* "0.0012", "12.5", "1200": without an exponent. */
+static void write_plainly(char *buffer, bool is_negative, const char *digits, int exponent)
+{
+    int count = (int)strlen(digits), whole = exponent >= 0 ? exponent + 1 : 1;
+    if (is_negative)
+        *buffer++ = '-';
+    for (int at = exponent < 0 ? exponent : 0, written = 0; written < whole || at < count;
+         at++, written++) {
+        if (written == whole)
+            *buffer++ = '.';
+        *buffer++ = '0';
+        if (at >= 0 && at < count)
+            buffer[-1] = digits[at];
+    }
+    *buffer = '\0';
 }
 
 void number_write_digits(char *buffer, size_t size, double number, int most)
 {
     char digits[DIGITS_MOST + 1];
-    const char *sign = number < 0 ? "-" : "";
 
     assert(isfinite(number) && size >= 32);
     if (!isfinite(number)) {
@@ -147,19 +200,13 @@ void number_write_digits(char *buffer, size_t size, double number, int most)
     }
     most = most < 1 ? 1 : most > DIGITS_MOST ? DIGITS_MOST : most;
     int exponent = digits_of(digits, number, most);
-    int count = (int)strlen(digits);
-
     if (number == 0)
         snprintf(buffer, size, "0");
     else if (exponent < EXPONENT_LEAST || exponent > EXPONENT_MOST)
-        snprintf(buffer, size, "%s%c%s%se%d", sign, digits[0], count > 1 ? "." : "", digits + 1,
-                 exponent);
-    else if (exponent < 0)
-        snprintf(buffer, size, "%s0.%.*s%s", sign, -exponent - 1, "0000", digits);
-    else if (count > exponent + 1)
-        snprintf(buffer, size, "%s%.*s.%s", sign, exponent + 1, digits, digits + exponent + 1);
+        snprintf(buffer, size, "%s%c%s%se%d", number < 0 ? "-" : "", digits[0],
+                 digits[1] != '\0' ? "." : "", digits + 1, exponent);
     else
-        snprintf(buffer, size, "%s%s%.*s", sign, digits, exponent + 1 - count, "00000000000000");
+        write_plainly(buffer, number < 0, digits, exponent);
 }
 
 void number_write(char *buffer, size_t size, double number)

@@ -148,6 +148,16 @@ size_t text_cut(const char *bytes, size_t length, size_t most)
     return end;
 }
 
+void text_append(char *buffer, size_t size, const char *text)
+{
+    size_t used = strlen(buffer), length = strlen(text), room = size - used - 1;
+
+    if (length > room)
+        length = text_cut(text, length, room);
+    memcpy(buffer + used, text, length);
+    buffer[used + length] = '\0';
+}
+
 static size_t least(size_t a, size_t b)
 {
     return a < b ? a : b;

@@ -26,6 +26,8 @@ size_t text_count_points(const char *bytes, size_t length);
 bool text_is_utf8(const char *bytes, size_t length, size_t *at);
 /* The most bytes, `most` at most, that end at the end of a code point. */
 size_t text_cut(const char *bytes, size_t length, size_t most);
+/* Adds to the text in a buffer of `size` bytes what fits, up to the end of a code point. */
+void text_append(char *buffer, size_t size, const char *text);
 /* Edit distance for suggestions (two neighbours swapped are one edit), at most `limit` + 1. */
 size_t text_distance(const char *a, const char *b, size_t limit);
 /* The same word in other letter case, else the nearest of `count` words within length/3 edits, or

@@ -3,6 +3,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "text.h"
 #include "unit.h"
 
 #define VOCABULARY(id, ...) static const char *const words_of_##id[] = {__VA_ARGS__, NULL};
@@ -131,12 +132,31 @@ static double example_number(const struct fact_row *row)
     return row->low;
 }
 
+static void write_number_example(char *buffer, size_t size, const struct fact_row *row)
+{
+    enum { DIGITS = 6 };
+    char number[32];
+    number_write_digits(number, sizeof number, example_number(row), DIGITS);
+    text_append(buffer, size, number);
+    if (row->type != TYPE_QUANTITY)
+        return;
+    text_append(buffer, size, " ");
+    text_append(buffer, size, row->unit);
+}
+
 static void write_quantity_example(char *buffer, size_t size, const struct fact_row *row)
 {
     if (row->measure == ANGLE)
-        snprintf(buffer, size, "%s: %s", row->name, row->high > 80 ? "180°" : "4/12");
+        text_append(buffer, size, row->high > 80 ? "180°" : "4/12");
     else
-        snprintf(buffer, size, "%s: %g %s", row->name, example_number(row), row->unit);
+        write_number_example(buffer, size, row);
+}
+
+static void append_three(char *buffer, size_t size, const char *a, const char *b, const char *c)
+{
+    text_append(buffer, size, a);
+    text_append(buffer, size, b);
+    text_append(buffer, size, c);
 }
 
 void fact_write_example(char *buffer, size_t size, const struct fact_row *row)
@@ -144,53 +164,55 @@ void fact_write_example(char *buffer, size_t size, const struct fact_row *row)
     const char *word = row->vocabulary ? row->vocabulary->words[0] : "";
     const char *second =
         row->vocabulary && row->vocabulary->count > 1 ? row->vocabulary->words[1] : word;
+    buffer[0] = '\0';
+    text_append(buffer, size, row->name);
+    if (row->type != TYPE_INVERSE)
+        text_append(buffer, size, ": ");
     switch (row->type) {
     case TYPE_QUANTITY:
         write_quantity_example(buffer, size, row);
         break;
     case TYPE_NUMBER:
     case TYPE_COUNT:
-        snprintf(buffer, size, "%s: %g", row->name, example_number(row));
+        write_number_example(buffer, size, row);
         break;
     case TYPE_CHOICE:
-        snprintf(buffer, size, "%s: %s", row->name, word);
+        text_append(buffer, size, word);
         break;
     case TYPE_WORDS:
     case TYPE_WORD_LIST:
-        snprintf(buffer, size, "%s: [%s, %s]", row->name, word, second);
+        append_three(buffer, size, "[", word, ", ");
+        append_three(buffer, size, second, "]", "");
         break;
     case TYPE_TEXT:
     case TYPE_TEXTS:
-        snprintf(buffer, size, "%s: %s", row->name, row->example);
+        text_append(buffer, size, row->example);
         break;
     case TYPE_YESNO:
-        snprintf(buffer, size, "%s: yes", row->name);
+        text_append(buffer, size, "yes");
         break;
     case TYPE_DATE:
-        snprintf(buffer, size, "%s: 2026-08-01", row->name);
+        text_append(buffer, size, "2026-08-01");
         break;
     case TYPE_POINT:
-        snprintf(buffer, size, "%s: [3 ft, 18 in]", row->name);
+        text_append(buffer, size, "[3 ft, 18 in]");
         break;
     case TYPE_POINTS:
-        snprintf(buffer, size, "%s: [[0 ft, 0 ft], [30 ft, 0 ft], [30 ft, 16 ft], [0 ft, 16 ft]]",
-                 row->name);
+        text_append(buffer, size, "[[0 ft, 0 ft], [30 ft, 0 ft], [30 ft, 16 ft], [0 ft, 16 ft]]");
         break;
     case TYPE_ONE:
-        snprintf(buffer, size, "%s: {%s: …}", row->name, kinds[row->kind].facts[0].name);
+        append_three(buffer, size, "{", kinds[row->kind].facts[0].name, ": …}");
         break;
     case TYPE_LIST:
-        snprintf(buffer, size, "%s: [{name: one, %s: …}]", row->name,
-                 kinds[row->kind].facts[0].name);
+        append_three(buffer, size, "[{name: one, ", kinds[row->kind].facts[0].name, ": …}]");
         break;
     case TYPE_REFERENCE:
-        snprintf(buffer, size, "%s: the-name", row->name);
+        text_append(buffer, size, "the-name");
         break;
     case TYPE_REFERENCES:
-        snprintf(buffer, size, "%s: [one-name, another-name]", row->name);
+        text_append(buffer, size, "[one-name, another-name]");
         break;
     case TYPE_INVERSE:
-        snprintf(buffer, size, "%s", row->name);
         break;
     }
 }

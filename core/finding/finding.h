@@ -99,7 +99,7 @@ struct finding {
     const struct value **values; /* that decided, each once, in the order of first reading */
     size_t value_count, value_capacity;
     struct line *working;
-    size_t line_count, line_capacity;
+    size_t line_count;
     const struct waiver *waiver;   /* lifts a failed shall; or NULL */
     const struct signoff *signoff; /* accepts what is for a person; or NULL */
     size_t order; /* rule's place in the rulebook, then thing's place: the order of findings */
@@ -112,6 +112,9 @@ struct findings {
     size_t count, capacity;
     const struct input **inputs; /* that any of them rests on, each once */
     size_t input_count, input_capacity;
+    const struct book_text **rule_texts; /* of the rules that were run, as they were read; those
+                                            last as long as the judge */
+    size_t rule_text_count, rule_text_capacity;
 };
 
 struct finding_counts {

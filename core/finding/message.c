@@ -44,62 +44,72 @@ void test_write_amounts(char *actual, char *limit, size_t size, const struct tes
 void margin_write(char *buffer, size_t size, double margin)
 {
     double percent = fabs(margin) * 100;
-    char number[32];
     if (percent > 0 && percent < 0.1) {
         snprintf(buffer, size, "less than 0.1 %%");
         return;
     }
-    number_write_digits(number, sizeof number, percent < 10 ? percent : round(percent),
+    number_write_digits(buffer, size, percent < 10 ? percent : round(percent),
                         percent < 10 ? 2 : 12);
-    snprintf(buffer, size, "%s %%", number);
+    text_append(buffer, size, " %");
 }
 
-/* " (32 % over)", or nothing. */
-static void write_share(char *buffer, size_t size, const struct test *test)
+/* What stands behind the demand: " (32 % over)", in three pieces. `size` is of the share. */
+static void write_share(const char **before, char *share, size_t size, const char **behind,
+                        const struct test *test)
 {
-    const char *word = test->relation == RELATION_EQUAL ? "off"
-                       : test->relation == RELATION_AT_LEAST || test->relation == RELATION_MORE_THAN
-                           ? "short"
-                           : "over";
-    char share[40];
-    buffer[0] = '\0';
+    share[0] = '\0';
+    *before = *behind = "";
     if (!test->has_margin)
         return;
-    margin_write(share, sizeof share, test->margin);
-    if (test->outcome == OUTCOME_FAIL && test->margin < 0)
-        snprintf(buffer, size, " (%s %s)", share, word);
-    else if (test->outcome == OUTCOME_FAIL)
-        snprintf(buffer, size, " (it is just that much)");
-    else if (test->margin > 0)
-        snprintf(buffer, size, "; it stands %s inside the limit", share);
-    else
-        snprintf(buffer, size, "; it stands exactly at the limit");
+    if (test->outcome == OUTCOME_FAIL && test->margin < 0) {
+        *before = " (";
+        *behind = test->relation == RELATION_EQUAL ? " off)"
+                  : test->relation == RELATION_AT_LEAST || test->relation == RELATION_MORE_THAN
+                      ? " short)"
+                      : " over)";
+    } else if (test->outcome == OUTCOME_FAIL) {
+        *before = " (it is just that much)";
+        return;
+    } else if (test->margin > 0) {
+        *before = "; it stands ";
+        *behind = " inside the limit";
+    } else {
+        *before = "; it stands exactly at the limit";
+        return;
+    }
+    margin_write(share, size, test->margin);
 }
 
-static const char *relation_words(enum relation relation)
+/* What stands before and behind the limit. */
+struct demand {
+    const char *before, *behind;
+};
+
+static struct demand demand_of(enum relation relation)
 {
     switch (relation) {
     case RELATION_NOT_EXCEED:
-        return "at most %s is allowed";
+        return (struct demand){"at most ", " is allowed"};
     case RELATION_AT_LEAST:
-        return "at least %s is needed";
+        return (struct demand){"at least ", " is needed"};
     case RELATION_LESS_THAN:
-        return "it must be less than %s";
+        return (struct demand){"it must be less than ", ""};
     case RELATION_MORE_THAN:
-        return "it must be more than %s";
+        return (struct demand){"it must be more than ", ""};
     default:
-        return "it must be %s";
+        return (struct demand){"it must be ", ""};
     }
 }
 
 static const char *pair_sentence(const struct test *test, struct arena *arena)
 {
-    char actual[128], limit[128], demand[200], share[80];
-    const char *words = relation_words(test->relation), *gap = strstr(words, "%s");
+    char actual[128], limit[128], share[40];
+    struct demand demand = demand_of(test->relation);
+    const char *before, *behind;
     test_write_amounts(actual, limit, sizeof actual, test);
-    snprintf(demand, sizeof demand, "%.*s%s%s", (int)(gap - words), words, limit, gap + 2);
-    write_share(share, sizeof share, test);
-    return arena_format(arena, "%s is %s; %s%s", test->what, actual, demand, share);
+    write_share(&before, share, sizeof share, &behind, test);
+    return ARENA_JOIN(arena, test->what, " is ", actual, "; ", demand.before, limit, demand.behind,
+                      before, share, behind);
 }
 
 static const char *group_sentence(const struct test *test, struct arena *arena)

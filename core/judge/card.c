@@ -93,6 +93,29 @@ static int refuse_kind(lua_State *lua, const char *name)
                       name, near);
 }
 
+static bool is_edition(const char *a, const char *b)
+{
+    return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
+}
+
+/* Where it finds no memory, the card is read anew the next time. */
+static void keep_card(const struct judge *judge, const struct running *running)
+{
+    const struct card *card = running->card;
+    const char *edition = judge->rule->edition;
+    const char *texts[] = {card->title, card->cite, card->about, card->remedy, edition};
+    for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++)
+        if (texts[i] != NULL &&
+            (texts[i] = arena_copy(judge->arena, texts[i], strlen(texts[i]))) == NULL)
+            return;
+    struct rule_text *text = running->text;
+    text->card = (struct card){texts[0], texts[1], texts[2], texts[3]};
+    text->card_edition = texts[4];
+    text->applies_line = running->applies_line;
+    text->check_line = running->check_line;
+    text->has_card = true;
+}
+
 int room_run_card(lua_State *lua)
 {
     struct running *running = lua_touserdata(lua, 1);
@@ -101,6 +124,13 @@ int room_run_card(lua_State *lua)
     lua_call(lua, 0, 1);
     if (lua_type(lua, 1) != LUA_TTABLE)
         return luaL_error(lua, "a rule file returns one table, its card");
+    const struct rule_text *text = running->text;
+    if (text->has_card && is_edition(text->card_edition, room_judge(lua)->rule->edition)) {
+        *running->card = text->card;
+        running->applies_line = text->applies_line;
+        running->check_line = text->check_line;
+        return 1;
+    }
     running->card->title = card_text(lua, "title", true);
     running->card->cite = card_cite(lua);
     running->card->about = card_text(lua, "about", true);
@@ -110,5 +140,6 @@ int room_run_card(lua_State *lua)
     running->applies_line = check_function(lua, "applies", false);
     running->check_line = check_function(lua, "check", true);
     check_keys(lua);
+    keep_card(room_judge(lua), running);
     return 1;
 }

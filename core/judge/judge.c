@@ -27,11 +27,14 @@ static void tell_bad_text(struct problems *problems, const struct rule *rule,
         problem->excerpt = text->excerpt;
 }
 
+/* Keys of the registry: the views that the calls about one thing, or of one design, share. */
+static const char kept_about, kept_design;
+
 static void push_arguments(lua_State *lua, const struct running *running)
 {
-    room_push_object(lua, running->about);
+    room_push_kept_object(lua, &kept_about, running->about);
     room_push_book(lua);
-    room_push_object(lua, running->judge->design->root);
+    room_push_kept_object(lua, &kept_design, running->judge->design->root);
 }
 
 /* Raises a mistake of a whole function at the line where it begins. */
@@ -274,6 +277,19 @@ static const char *tell_bad_card(struct judge *judge, int status)
     return message;
 }
 
+/* Notes what was read, so that a report can tell what decided. */
+static bool keep_text(struct findings *findings, const struct rule_text *text)
+{
+    const struct book_text **texts =
+        arena_grow(findings->arena, findings->rule_texts, findings->rule_text_count,
+                   &findings->rule_text_capacity, sizeof *texts);
+    if (texts == NULL)
+        return false;
+    findings->rule_texts = texts;
+    texts[findings->rule_text_count++] = &text->file;
+    return true;
+}
+
 static bool judge_rule(struct judge *judge, size_t at)
 {
     lua_State *lua = judge->lua;
@@ -283,7 +299,7 @@ static bool judge_rule(struct judge *judge, size_t at)
     struct running running = {.judge = judge, .text = text, .card = &card};
     judge->gave_up = NULL;
     judge->rule_results = 0;
-    if (text == NULL)
+    if (text == NULL || !keep_text(judge->findings, text))
         return false;
     if (text->wrong != NULL) {
         tell_bad_text(judge->problems, judge->rule, text);
@@ -318,6 +334,8 @@ bool judge_review(struct findings *findings, struct judge *judge, const struct d
     judge->findings = findings;
     judge->page = findings->arena;
     judge->problems = problems;
+    room_forget_object(judge->lua, &kept_about);
+    room_forget_object(judge->lua, &kept_design);
     judge->told = arena_take(findings->arena, design->fact_count * sizeof *judge->told);
     bool is_kept = judge->told != NULL;
     for (size_t i = 0; is_kept && i < rulebook->rule_count; i++) {

@@ -10,9 +10,9 @@ const char *room_name_of_read(struct judge *judge, const struct fact_read *read)
     if (read->object->kind->count == ROOT)
         return row->name;
     if (read->object->kind->count == ONLY)
-        return arena_format(judge->page, "%s: %s", read->object->path, row->name);
-    return arena_format(judge->page, "%s %s: %s", read->object->kind->name, read->object->path,
-                        row->name);
+        return ARENA_JOIN(judge->page, read->object->path, ": ", row->name);
+    return ARENA_JOIN(judge->page, read->object->kind->name, " ", read->object->path, ": ",
+                      row->name);
 }
 
 static bool is_value(enum fact_type type)
@@ -98,14 +98,11 @@ bool room_keep_working(struct judge *judge)
     const struct working *working = judge->working;
     if (!keep_reads(judge))
         return false;
-    for (size_t i = 0; i < working->step_count; i++) {
-        struct line *lines = arena_grow(judge->page, finding->working, finding->line_count,
-                                        &finding->line_capacity, sizeof *lines);
-        if (lines == NULL)
-            return false;
-        finding->working = lines;
-        lines[finding->line_count++] =
-            (struct line){working->steps[i].text, working->steps[i].source};
-    }
+    finding->working = arena_take(judge->page, working->step_count * sizeof *finding->working);
+    if (finding->working == NULL)
+        return false;
+    for (size_t i = 0; i < working->step_count; i++)
+        finding->working[i] = (struct line){working->steps[i].text, working->steps[i].source};
+    finding->line_count = working->step_count;
     return true;
 }

@@ -156,6 +156,10 @@ void room_push_quantity(lua_State *lua, struct quantity quantity);
 struct quantity *room_to_quantity(lua_State *lua, int index); /* NULL: it is none */
 /* room_view.c */
 void room_push_object(lua_State *lua, const struct object *object);
+/* The same view as at the last asking under this key, as long as it is of the same thing; forgotten
+ * before another design comes, whose things may lie where those of this one lay. */
+void room_push_kept_object(lua_State *lua, const void *key, const struct object *object);
+void room_forget_object(lua_State *lua, const void *key);
 void room_push_book(lua_State *lua);
 void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of);
 void room_push_amount(lua_State *lua, const struct amount *amount);
@@ -200,11 +204,18 @@ const char *room_name_of_read(struct judge *judge, const struct fact_read *read)
 
 /* rule_file.c */
 struct rule_text {
-    int chunk;         /* registry reference, or LUA_NOREF: it could not be compiled */
-    const char *code;  /* of what is wrong */
-    const char *wrong; /* what is wrong with the file, or NULL */
+    struct book_text file; /* as it was read; no bytes where it could not be */
+    int chunk;             /* registry reference, or LUA_NOREF: it could not be compiled */
+    const char *code;      /* of what is wrong */
+    const char *wrong;     /* what is wrong with the file, or NULL */
     unsigned line, column;
     const char *excerpt;
+    /* The card as it was once found to be right, in the judge's arena: nothing but the text and the
+     * edition decides it. */
+    bool has_card;
+    const char *card_edition; /* that it cites for, or NULL */
+    struct card card;
+    unsigned applies_line, check_line;
 };
 /* The compiled file of a rule; compiles it at the first asking. NULL: no memory. */
 struct rule_text *rule_text_find(struct judge *judge, const char *path);

@@ -120,8 +120,12 @@ static int refuse_setting(lua_State *lua)
     return luaL_error(lua, "a rule reads the books; it cannot change them");
 }
 
+/* It holds nothing, so that one serves all calls. */
 void room_push_book(lua_State *lua)
 {
+    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, book_name) == LUA_TUSERDATA)
+        return;
+    lua_pop(lua, 1);
     struct thing_book *thing = lua_newuserdatauv(lua, sizeof *thing, 0);
     thing->tag = THING_BOOK;
     if (luaL_newmetatable(lua, book_name)) {
@@ -135,4 +139,6 @@ void room_push_book(lua_State *lua)
         lua_setfield(lua, -2, "__name");
     }
     lua_setmetatable(lua, -2);
+    lua_pushvalue(lua, -1);
+    lua_rawsetp(lua, LUA_REGISTRYINDEX, book_name);
 }

@@ -287,6 +287,24 @@ void room_push_object(lua_State *lua, const struct object *object)
     lua_setmetatable(lua, -2);
 }
 
+void room_push_kept_object(lua_State *lua, const void *key, const struct object *object)
+{
+    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, key) == LUA_TUSERDATA &&
+        ((const struct thing_object *)lua_touserdata(lua, -1))->object == object)
+        return;
+    lua_pop(lua, 1);
+    room_push_object(lua, object);
+    lua_pushvalue(lua, -1);
+    lua_rawsetp(lua, LUA_REGISTRYINDEX, key);
+}
+
+void room_forget_object(lua_State *lua, const void *key)
+{
+    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, key) == LUA_TUSERDATA)
+        ((struct thing_object *)lua_touserdata(lua, -1))->object = NULL;
+    lua_pop(lua, 1);
+}
+
 /* ---- dates ---- */
 
 static int date_compare_things(lua_State *lua)

@@ -233,9 +233,10 @@ struct rule_text *rule_text_find(struct judge *judge, const char *path)
         return NULL;
     file->chunk = LUA_NOREF;
     judge->is_short = false;
-    if (file_read(&text, &length, path, RULE_BYTES, judge->arena, PROBLEM_RULE, &problems))
+    if (file_read(&text, &length, path, RULE_BYTES, judge->arena, PROBLEM_RULE, &problems)) {
+        file->file = (struct book_text){kept_path, text, length};
         compile_text(judge, file, text, length);
-    else {
+    } else {
         file->code = problems.count > 0 ? problems.items[0].code : "memory";
         file->wrong = problems.count > 0 ? problems.items[0].message : "there was no memory";
     }

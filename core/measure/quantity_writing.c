@@ -24,7 +24,7 @@ static void write_as_written(char *buffer, size_t size, const char *written)
 void quantity_write(char *buffer, size_t size, struct quantity quantity, const struct unit *unit,
                     int digits)
 {
-    char number[32], units[64] = "";
+    char units[64] = "";
 
     assert(size >= 64);
     if (quantity.written && !unit) {
@@ -33,13 +33,11 @@ void quantity_write(char *buffer, size_t size, struct quantity quantity, const s
     }
     if (!unit)
         unit = quantity.unit ? quantity.unit : unit_usual(quantity.dimension);
-    if (unit) {
-        number_write_digits(number, sizeof number, quantity_in(quantity, unit), digits);
-        const char *space = strcmp(unit->name, "°") == 0 ? "" : " ";
-        snprintf(buffer, size, "%s%s%s", number, space, unit->name);
-        return;
-    }
-    number_write_digits(number, sizeof number, quantity.value, digits);
-    dimension_write_units(units, sizeof units, quantity.dimension);
-    snprintf(buffer, size, "%s%s%s", number, units[0] ? " " : "", units);
+    if (!unit)
+        dimension_write_units(units, sizeof units, quantity.dimension);
+    const char *name = unit ? unit->name : units;
+    number_write_digits(buffer, size, unit ? quantity_in(quantity, unit) : quantity.value, digits);
+    if (name[0] != '\0' && strcmp(name, "°") != 0)
+        text_append(buffer, size, " ");
+    text_append(buffer, size, name);
 }

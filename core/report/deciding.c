@@ -60,27 +60,35 @@ static bool add_catalogues(struct files *files, const struct design *design)
     return true;
 }
 
-static bool add_books(struct files *files, const struct rulebook *rulebook)
+/* What was read for the review, and so decided, whatever has become of the file since. */
+static bool add_text(struct files *files, const struct book_text *text, const char *role)
 {
-    for (size_t i = 0; i < rulebook->book_count; i++) {
-        const struct book *book = rulebook->books[i].book;
-        for (size_t k = 0; k < book->text_count; k++) {
-            bool is_short = false;
-            struct deciding_file *file = add(files, book->texts[k].path, "book", &is_short);
-            if (is_short)
-                return false;
-            if (file == NULL)
-                continue;
-            digest_write(file->digest, book->texts[k].bytes, book->texts[k].length);
-            file->is_read = true;
-        }
-    }
+    bool is_short = false;
+    struct deciding_file *file = add(files, text->path, role, &is_short);
+    if (file == NULL)
+        return !is_short;
+    digest_write(file->digest, text->bytes, text->length);
+    file->is_read = true;
     return true;
 }
 
-static bool add_rules(struct files *files, const struct rulebook *rulebook)
+static bool add_books(struct files *files, const struct rulebook *rulebook)
 {
-    for (size_t i = 0; i < rulebook->rule_count; i++)
+    for (size_t i = 0; i < rulebook->book_count; i++)
+        for (size_t k = 0; k < rulebook->books[i].book->text_count; k++)
+            if (!add_text(files, &rulebook->books[i].book->texts[k], "book"))
+                return false;
+    return true;
+}
+
+static bool add_rules(struct files *files, const struct rulebook *rulebook,
+                      const struct findings *findings)
+{
+    for (size_t i = 0; findings != NULL && i < findings->rule_text_count; i++)
+        if (findings->rule_texts[i]->path != NULL &&
+            !add_text(files, findings->rule_texts[i], "rule"))
+            return false;
+    for (size_t i = 0; i < rulebook->rule_count; i++) /* those that were not run, or not read */
         if (rulebook->rules[i].holds && rulebook->rules[i].path != NULL &&
             !add_file(files, rulebook->rules[i].path, "rule"))
             return false;
@@ -91,10 +99,11 @@ bool deciding_collect(struct deciding_file **out, size_t *count, const struct re
                       struct arena *arena)
 {
     struct files files = {.arena = arena, .seen = {.arena = arena}};
-    bool is_whole = add_file(&files, report->design_path, "design") &&
-                    (report->design == NULL || add_catalogues(&files, report->design)) &&
-                    (report->rulebook == NULL ||
-                     (add_books(&files, report->rulebook) && add_rules(&files, report->rulebook)));
+    bool is_whole =
+        add_file(&files, report->design_path, "design") &&
+        (report->design == NULL || add_catalogues(&files, report->design)) &&
+        (report->rulebook == NULL || (add_books(&files, report->rulebook) &&
+                                      add_rules(&files, report->rulebook, report->findings)));
     *out = files.items;
     *count = files.count;
     return is_whole;

@@ -13,7 +13,7 @@ struct deciding_file {
 };
 
 /* Design, catalogues, texts of the books, texts of the rules that hold; each once, in that order.
- * Designs, catalogues and rules are read anew. False: no memory. */
+ * Designs and catalogues are read anew. False: no memory. */
 bool deciding_collect(struct deciding_file **out, size_t *count, const struct report *report,
                       struct arena *arena);
 

@@ -194,7 +194,7 @@ static bool write_unread(struct page *page, const struct report *report, struct 
         const char *line = "", *comma = "";
         for (; i < count && unread[i].kind == kind && line != NULL; i++, comma = ", ")
             line = unread[i].unread == unread[i].given
-                       ? arena_format(arena, "%s%s%s", line, comma, unread[i].fact->name)
+                       ? ARENA_JOIN(arena, line, comma, unread[i].fact->name)
                        : arena_format(arena, "%s%s%s (%zu of %zu)", line, comma,
                                       unread[i].fact->name, unread[i].unread, unread[i].given);
         const char *label = arena_format(arena, "%s:", kind->name);

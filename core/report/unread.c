@@ -7,7 +7,7 @@
 static int compare_places(const void *a, const void *b)
 {
     const struct place *one = a, *other = b;
-    int order = strcmp(one->file, other->file);
+    int order = one->file == other->file ? 0 : strcmp(one->file, other->file);
     if (order == 0)
         order = one->line < other->line ? -1 : one->line > other->line;
     if (order == 0)

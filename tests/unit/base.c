@@ -100,6 +100,37 @@ static void check_growing(void)
 }
 
 /* With so little address space that malloc fails: in a process of its own. */
+static void check_stretching(void)
+{
+    struct arena *arena = arena_new();
+    size_t capacity = 0, other_capacity = 0;
+    int *items = arena_grow(arena, NULL, 0, &capacity, sizeof *items), *before = items;
+    for (int i = 0; i < 100; i++) {
+        items = arena_grow(arena, items, (size_t)i, &capacity, sizeof *items);
+        CHECK(items == before, "what was taken last grows where it stands");
+        items[i] = i;
+    }
+    int *other = arena_grow(arena, NULL, 0, &other_capacity, sizeof *other);
+    other[0] = 7;
+    items = arena_grow(arena, items, capacity, &capacity, sizeof *items);
+    CHECK(items != before && items[99] == 99 && other[0] == 7, "what is not last moves");
+    CHECK(is_zeroed((unsigned char *)(items + 128), sizeof *items), "new room is empty");
+    arena_free(arena);
+}
+
+static void check_joining(void)
+{
+    struct arena *arena = arena_new();
+    char buffer[8] = "ab";
+    CHECK_TEXT(ARENA_JOIN(arena, "main", ": ", "", "rating"), "main: rating", "joined");
+    CHECK_TEXT(ARENA_JOIN(arena, ""), "", "nothing joined");
+    text_append(buffer, sizeof buffer, "cd");
+    CHECK_TEXT(buffer, "abcd", "appended");
+    text_append(buffer, sizeof buffer, "ef°");
+    CHECK_TEXT(buffer, "abcdef", "cut at a code point");
+    arena_free(arena);
+}
+
 static void check_no_memory(void)
 {
     pid_t child = fork();
@@ -354,6 +385,37 @@ static void check_numbers_written(void)
     }
 }
 
+/* The digits are those that the C library rounds to, however the number was made: random bits, few
+ * decimals, halves of the last digit, neighbours of powers of ten. */
+static void check_digits_against_printf(void)
+{
+    uint64_t state = 88172645463325252U;
+    long apart = 0;
+    for (long i = 0; i < 300000; i++) {
+        double number = 0, back = 0;
+        char text[32], library[64];
+        state ^= state << 13;
+        state ^= state >> 7;
+        state ^= state << 17;
+        uint64_t bits = state;
+        int most = 1 + (int)(bits >> 8 & 0xFF) % 12, power = (int)(bits >> 16 & 0xFF) % 24;
+        if (i % 4 == 0)
+            memcpy(&number, &bits, sizeof number);
+        else if (i % 4 == 1)
+            number = (double)(bits >> 44) / 1000;
+        else if (i % 4 == 2)
+            number = ((double)(bits >> 47) + 0.5) / pow(10, power % 8);
+        else
+            number = pow(10, power - 8) * (1 + ((int)(bits >> 60) - 8) * 0x1p-53);
+        if (!isfinite(number) || fabs(number) > 1e300 || fabs(number) < 1e-300)
+            continue;
+        number_write_digits(text, sizeof text, number, most);
+        snprintf(library, sizeof library, "%.*e", most - 1, number);
+        apart += !number_read(&back, text, strlen(text)) || back != strtod(library, NULL);
+    }
+    CHECK(apart == 0, "digits as the library rounds them");
+}
+
 /* A host may have set a locale that writes a comma. */
 static void check_locale(void)
 {
@@ -580,6 +642,8 @@ int main(void)
 
     check_arena();
     check_growing();
+    check_stretching();
+    check_joining();
     if (CAN_LIMIT_MEMORY)
         check_no_memory();
     check_growing_text();
@@ -588,6 +652,7 @@ int main(void)
     check_numbers();
     check_short_numbers();
     check_numbers_written();
+    check_digits_against_printf();
     check_locale();
     check_problems();
     check_index();
