@@ -1,7 +1,8 @@
 /* Reviews in one process that is warm (books read, rules compiled), against libyaml alone.
  * review DESIGN BOOK CATALOGUES-DIR CATALOGUE… — the catalogues are those that the design names.
  * One round is: the event loop over the design, the event loop over the design and its catalogues,
- * one review with its text report, one with its JSON. All of them open and read their files. */
+ * one review with its text report, one with its JSON, each round in another order: what follows
+ * which decides what the processor's caches still hold. All of them open and read their files. */
 #include <string.h>
 #include <sys/resource.h>
 #include <yaml.h>
@@ -94,6 +95,18 @@ static void write_table(struct bench *bench, struct series *series)
            2 * (WARM_UP + ROUNDS));
 }
 
+/* Any order of the things, each as often as the others. */
+static void shuffle(int order[THINGS])
+{
+    for (int i = 0; i < THINGS; i++)
+        order[i] = i;
+    for (int i = THINGS - 1; i > 0; i--) {
+        int other = rand() % (i + 1), kept = order[i];
+        order[i] = order[other];
+        order[other] = kept;
+    }
+}
+
 static void run_all(struct bench *bench)
 {
     static const char *const names[THINGS] = {
@@ -102,13 +115,16 @@ static void run_all(struct bench *bench)
     struct series series[THINGS];
     for (int i = 0; i < THINGS; i++)
         series_open(&series[i], names[i], ROUNDS);
-    for (int round = 0; round < WARM_UP + ROUNDS; round++)
+    for (int round = 0; round < WARM_UP + ROUNDS; round++) {
+        int order[THINGS];
+        shuffle(order);
         for (int i = 0; i < THINGS; i++) {
-            struct series *one = &series[(i + round) % THINGS];
-            double took = run_once(bench, (i + round) % THINGS);
+            struct series *one = &series[order[i]];
+            double took = run_once(bench, order[i]);
             if (round >= WARM_UP)
                 one->samples[one->count++] = took;
         }
+    }
     write_table(bench, series);
     for (int i = 0; i < THINGS; i++)
         free(series[i].samples);

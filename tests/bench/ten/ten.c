@@ -60,7 +60,8 @@ static void judge_one(struct ten *ten, size_t number, FILE *out)
     arena_clear(ten->arena);
     struct findings findings = {.arena = ten->arena};
     struct problems problems = {.arena = ten->arena};
-    struct working working = {.arena = ten->arena, .design = ten->designs[number]};
+    struct working working = {
+        .arena = ten->arena, .design = ten->designs[number], .is_lasting = true};
     if (!judge_review(&findings, ten->judge, ten->designs[number], ten->rulebook, &working,
                       &problems) ||
         problems.count > 0)
