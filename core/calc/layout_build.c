@@ -1,6 +1,7 @@
 #include "layout_build.h"
 
 #include <math.h>
+#include <stdlib.h>
 #include <string.h>
 
 /* Do all corners lie on one line? */
@@ -180,6 +181,33 @@ static bool read_module(struct layout_module *out, struct extent *extent,
     return true;
 }
 
+static int compare_passed(const void *a, const void *b)
+{
+    const struct layout_passed *one = a, *other = b;
+    if (one->near < other->near || one->near > other->near)
+        return one->near < other->near ? -1 : 1;
+    return one->module < other->module ? -1 : one->module > other->module;
+}
+
+/* Sorts the modules each way. */
+static bool pass_over(struct layout_plane *plane, struct working *working)
+{
+    for (size_t way = 0; way < LAYOUT_WAYS; way++) {
+        struct layout_passed *passed =
+            arena_take(working->layout->arena, plane->module_count * sizeof *passed);
+        if (passed == NULL)
+            return working_short(working);
+        for (size_t i = 0; i < plane->module_count; i++) {
+            struct point low = plane->modules[i].corners[0], high = plane->modules[i].corners[2];
+            const double near[LAYOUT_WAYS] = {low.x, -high.x, low.y, -high.y};
+            passed[i] = (struct layout_passed){near[way], i};
+        }
+        qsort(passed, plane->module_count, sizeof *passed, compare_passed);
+        plane->passed[way] = passed;
+    }
+    return true;
+}
+
 bool layout_build_modules(struct layout_plane *plane, struct working *working)
 {
     struct object *const *objects;
@@ -206,7 +234,7 @@ bool layout_build_modules(struct layout_plane *plane, struct working *working)
     }
     plane->modules = modules;
     plane->module_count = kept;
-    return true;
+    return is_built || pass_over(plane, working);
 }
 
 static bool read_box(struct layout_obstruction *out, const struct object *thing,

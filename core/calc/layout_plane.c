@@ -1,8 +1,29 @@
 #include "layout_plane.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "layout_build.h"
+
+static const struct object *object_in(const void *items, size_t at, size_t size)
+{
+    const struct object *object;
+    memcpy(&object, (const char *)items + at * size, sizeof object);
+    return object;
+}
+
+size_t layout_place_of(const struct object *about, const void *items, size_t count, size_t size)
+{
+    size_t low = 0, high = count;
+    while (low < high) {
+        size_t middle = low + (high - low) / 2;
+        if (object_in(items, middle, size)->ordinal < about->ordinal)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return low < count && object_in(items, low, size) == about ? low : count;
+}
 
 struct layout *layout_of(struct working *working)
 {

@@ -31,6 +31,15 @@ struct layout_obstruction {
     struct shape shape;
 };
 
+/* A module as one comes upon it going one way over the plane. */
+struct layout_passed {
+    double near; /* where it begins, growing along the way */
+    size_t module;
+};
+
+/* The ways: along x, against x, along y, against y. */
+enum { LAYOUT_WAYS = 4 };
+
 struct layout_plane {
     const struct object *object;
     unsigned built;
@@ -43,6 +52,7 @@ struct layout_plane {
     struct point plan_origin, plan_right, plan_up; /* unit vectors in plan (east, north) */
     struct layout_module *modules;
     size_t module_count;
+    struct layout_passed *passed[LAYOUT_WAYS]; /* all modules, by where they begin */
     struct layout_obstruction *obstructions;
     size_t obstruction_count;
     double covered_area;           /* by modules, each spot once; < 0: not yet computed */
@@ -70,6 +80,9 @@ struct layout {
     size_t pair_count, pair_capacity;
 };
 
+/* Where a thing stands among `count` items of `size` bytes, each beginning with its object, in the
+ * design's order with some left out; `count`: it is not there. */
+size_t layout_place_of(const struct object *about, const void *items, size_t count, size_t size);
 /* The review's layout, made when first asked for. NULL: stop is set. */
 struct layout *layout_of(struct working *working);
 /* A plane with the parts asked for, and every fact read noted. False: stop is set. */

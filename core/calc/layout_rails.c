@@ -57,9 +57,10 @@ bool layout_run_attachment_area(struct amount *results, const struct object *abo
     if (!plane_of(&plane, about, SLOT_attachment_plane, working) ||
         !layout_support_open(&support, &opened, plane, working))
         return false;
-    for (size_t i = 0; i < support->attachment_count; i++)
-        if (support->attachments[i].object == about)
-            results[0] = layout_square_metres(support->attachments[i].area);
+    size_t at = layout_place_of(about, support->attachments, support->attachment_count,
+                                sizeof *support->attachments);
+    if (at < support->attachment_count)
+        results[0] = layout_square_metres(support->attachments[at].area);
     return true;
 }
 

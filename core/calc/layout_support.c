@@ -1,6 +1,7 @@
 #include "layout_support.h"
 
 #include <math.h>
+#include <stdlib.h>
 #include <string.h>
 
 /* Reads the rails' facts; `out` is NULL where they are only to be noted. */
@@ -133,32 +134,78 @@ static double width_of_line(const struct layout_support *support, const struct s
     return fmax(0, high - low);
 }
 
-static double along_of(const struct layout_support *support, size_t attachment)
+static int compare_standings(const void *a, const void *b)
 {
-    struct point at = support->attachments[attachment].at;
-    return support->runs_up ? at.y : at.x;
+    const struct layout_standing *one = a, *other = b;
+    if (one->line != other->line)
+        return one->line < other->line ? -1 : 1;
+    if (one->along < other->along || one->along > other->along)
+        return one->along < other->along ? -1 : 1;
+    return one->attachment < other->attachment ? -1 : one->attachment > other->attachment;
+}
+
+static bool line_up(struct layout_support *support, struct working *working)
+{
+    struct layout_standing *standings =
+        arena_take(working->layout->arena, support->attachment_count * sizeof *standings);
+    if (standings == NULL)
+        return working_short(working);
+    for (size_t i = 0; i < support->attachment_count; i++) {
+        const struct layout_attachment *one = &support->attachments[i];
+        standings[i] =
+            (struct layout_standing){one->line, support->runs_up ? one->at.y : one->at.x, i};
+    }
+    qsort(standings, support->attachment_count, sizeof *standings, compare_standings);
+    support->standings = standings;
+    return true;
+}
+
+/* The first that stands in the line, or behind it. */
+static size_t line_begin(const struct layout_support *support, size_t line)
+{
+    size_t low = 0, high = support->attachment_count;
+    while (low < high) {
+        size_t middle = low + (high - low) / 2;
+        if (support->standings[middle].line < line)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return low;
+}
+
+/* The half way from a standing to its next neighbour on one side (`step` 1 or -1) that does not
+ * stand at the same spot; `end` where there is none. Of two at one spot the first takes all: then
+ * *is_first is false. */
+static double half_way(const struct layout_support *support, size_t at, int step, double end,
+                       bool *is_first)
+{
+    const struct layout_standing *mine = &support->standings[at];
+    for (size_t i = at + (size_t)step; i < support->attachment_count; i += (size_t)step) {
+        const struct layout_standing *other = &support->standings[i]; /* before 0 wraps past all */
+        if (other->line != mine->line)
+            return end;
+        if (fabs(other->along - mine->along) > LAYOUT_SLACK)
+            return (other->along + mine->along) / 2;
+        *is_first = *is_first && mine->attachment < other->attachment;
+    }
+    return end;
 }
 
 /* Shares a line's strip of a module among the line's attachments. */
 static void share_strip(struct layout_support *support, const struct stretch *module, size_t line,
                         double width)
 {
-    for (size_t i = 0; i < support->attachment_count; i++) {
-        double from = module->from, to = module->to, mine = along_of(support, i);
-        if (support->attachments[i].line != line)
-            continue;
-        for (size_t j = 0; j < support->attachment_count; j++) {
-            double other = along_of(support, j);
-            if (j == i || support->attachments[j].line != line)
-                continue;
-            if (fabs(other - mine) <= LAYOUT_SLACK) /* two at one spot: the first takes all */
-                to = j < i ? from : to;
-            else if (other < mine)
-                from = fmax(from, (other + mine) / 2);
-            else
-                to = fmin(to, (other + mine) / 2);
-        }
-        support->attachments[i].area += width * fmax(0, to - from);
+    for (size_t i = line_begin(support, line);
+         i < support->attachment_count && support->standings[i].line == line; i++) {
+        bool is_first = true;
+        double from = half_way(support, i, -1, module->from, &is_first);
+        double to = half_way(support, i, 1, module->to, &is_first);
+        from = fmax(from, module->from);
+        to = fmin(to, module->to);
+        if (is_first)
+            support->attachments[support->standings[i].attachment].area +=
+                width * fmax(0, to - from);
     }
 }
 
@@ -224,6 +271,8 @@ static bool share_all(struct layout_support *out, const struct layout_plane *pla
     if (out->is_carried == NULL)
         return working_short(working);
     find_lines(out);
+    if (!line_up(out, working))
+        return false;
     for (size_t i = 0; i < plane->module_count; i++) {
         const struct layout_module *module = &plane->modules[i];
         if (out->rail_count > 0)

@@ -15,6 +15,13 @@ struct layout_attachment {
     double area;               /* of modules, m² */
 };
 
+/* An attachment as it stands in its line of rails. */
+struct layout_standing {
+    size_t line;
+    double along; /* the rails */
+    size_t attachment;
+};
+
 struct layout_rail {
     const struct object *object;
     double across; /* its coordinate across its run */
@@ -29,6 +36,7 @@ struct layout_rail {
 struct layout_support {
     struct layout_attachment *attachments;
     size_t attachment_count;
+    struct layout_standing *standings; /* of all attachments, line by line in their order there */
     struct layout_rail *rails;
     size_t rail_count;
     bool runs_up;     /* rails run up the slope, else along the eave */

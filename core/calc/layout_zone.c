@@ -205,12 +205,12 @@ static bool open_module(struct layout_plane **plane, const struct layout_module 
         return working_wrong(working, NULL, "module %s lies on no roof plane", about->path);
     if (!layout_plane_open(plane, of, LAYOUT_MODULES | parts, working))
         return false;
-    for (size_t i = 0; i < (*plane)->module_count; i++)
-        if ((*plane)->modules[i].object == about) {
-            *out = &(*plane)->modules[i];
-            return true;
-        }
-    return working_wrong(working, NULL, "module %s is removed", about->path);
+    size_t at = layout_place_of(about, (*plane)->modules, (*plane)->module_count,
+                                sizeof *(*plane)->modules);
+    if (at == (*plane)->module_count)
+        return working_wrong(working, NULL, "module %s is removed", about->path);
+    *out = &(*plane)->modules[at];
+    return true;
 }
 
 bool layout_run_module_zone(struct amount *results, const struct object *about,

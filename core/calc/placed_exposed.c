@@ -6,6 +6,7 @@
 
 /* One of the four ways out of a module, along an axis of the plane. */
 struct way {
+    size_t at;   /* of the layout's ways */
     bool is_up;  /* along y, else along x */
     double sign; /* +1 or -1 */
 };
@@ -32,25 +33,22 @@ static struct seen see(struct way way, struct point low, struct point high)
     return (struct seen){fmin(a, b), fmax(a, b), beside(way, low), beside(way, high)};
 }
 
-/* Where the array ends along the way: modules nearer than `gap` belong to it. */
+/* Where the array ends along the way: modules nearer than `gap` belong to it. Modules that begin
+ * farther out than one that is out of reach are out of reach, too. */
 static double find_edge(const struct placed_spot *spot, struct way way, double gap)
 {
     const struct layout_plane *plane = spot->plane;
+    const struct layout_passed *passed = plane->passed[way.at];
     struct seen own = see(way, spot->module->corners[0], spot->module->corners[2]);
     double edge = own.far;
-    for (bool has_grown = true; has_grown;) {
-        has_grown = false;
-        for (size_t i = 0; i < plane->module_count; i++) {
-            const struct point *corners = plane->modules[i].corners;
-            struct seen other = see(way, corners[0], corners[2]);
-            bool is_beside =
-                other.right <= own.left + LAYOUT_SLACK || other.left >= own.right - LAYOUT_SLACK;
-            if (is_beside || other.far <= edge + LAYOUT_SLACK ||
-                other.near > edge + gap + LAYOUT_SLACK)
-                continue;
+    for (size_t i = 0; i < plane->module_count && passed[i].near <= edge + gap + LAYOUT_SLACK;
+         i++) {
+        const struct point *corners = plane->modules[passed[i].module].corners;
+        struct seen other = see(way, corners[0], corners[2]);
+        bool is_beside =
+            other.right <= own.left + LAYOUT_SLACK || other.left >= own.right - LAYOUT_SLACK;
+        if (!is_beside && other.far > edge + LAYOUT_SLACK)
             edge = other.far;
-            has_grown = true;
-        }
     }
     return edge;
 }
@@ -104,9 +102,10 @@ static bool is_exposed_along(const struct placed_spot *spot, struct way way, dou
 bool placed_is_exposed(const struct placed_spot *spot, double mean_roof_height,
                        double height_above_roof, bool ridge_is_edge)
 {
-    static const struct way ways[] = {{false, 1}, {false, -1}, {true, 1}, {true, -1}};
+    static const struct way ways[LAYOUT_WAYS] = {
+        {0, false, 1}, {1, false, -1}, {2, true, 1}, {3, true, -1}};
     double gap = fmax(4 * height_above_roof, 4 * 0.3048);
-    for (size_t i = 0; i < sizeof ways / sizeof ways[0]; i++)
+    for (size_t i = 0; i < LAYOUT_WAYS; i++)
         if (is_exposed_along(spot, ways[i], mean_roof_height / 2, gap, ridge_is_edge))
             return true;
     return false;

@@ -231,29 +231,31 @@ static bool run_module_wind_pressure(struct amount *results, const struct object
 {
     const struct object *of;
     struct layout_plane *plane;
-    struct placed_spot spot = {.module = NULL};
     if (!need_object(&of, about, SLOT_module_plane, working))
         return false;
     if (of == NULL)
         return working_wrong(working, NULL, "module %s lies on no roof plane", about->path);
     if (!layout_plane_open(&plane, of, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working))
         return false;
-    for (size_t i = 0; i < plane->module_count; i++)
-        if (plane->modules[i].object == about)
-            spot = (struct placed_spot){plane, &plane->modules[i], plane->modules[i].corners[0],
-                                        plane->modules[i].corners[2]};
-    if (spot.module == NULL)
+    size_t at = layout_place_of(about, plane->modules, plane->module_count, sizeof *plane->modules);
+    if (at == plane->module_count)
         return working_wrong(working, NULL, "module %s is removed", about->path);
+    const struct layout_module *module = &plane->modules[at];
+    struct placed_spot spot = {plane, module, module->corners[0], module->corners[2]};
     return find_pressure(results, &placed_calculators[OF_MODULE], about, &spot,
-                         flat_area(spot.module->corners, 4), inputs, working);
+                         flat_area(module->corners, 4), inputs, working);
+}
+
+static double outside(double low, double at, double high)
+{
+    return at < low ? low - at : at > high ? at - high : 0;
 }
 
 /* How far an upright rectangle is from a point, squared. */
 static double square_to(const struct layout_module *module, struct point at)
 {
     const struct point *low = &module->corners[0], *high = &module->corners[2];
-    double x = fmax(fmax(low->x - at.x, at.x - high->x), 0);
-    double y = fmax(fmax(low->y - at.y, at.y - high->y), 0);
+    double x = outside(low->x, at.x, high->x), y = outside(low->y, at.y, high->y);
     return x * x + y * y;
 }
 
