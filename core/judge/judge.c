@@ -334,6 +334,7 @@ bool judge_review(struct findings *findings, struct judge *judge, const struct d
     judge->findings = findings;
     judge->page = findings->arena;
     judge->problems = problems;
+    limits_fit(judge, design);
     room_forget_object(judge->lua, &kept_about);
     room_forget_object(judge->lua, &kept_design);
     judge->told = arena_take(findings->arena, design->fact_count * sizeof *judge->told);
@@ -353,6 +354,7 @@ bool judge_read_card(struct card *out, struct judge *judge, const struct rule *r
     judge->page = arena;
     judge->problems = problems;
     judge->gave_up = NULL;
+    limits_fit(judge, NULL);
     struct rule_text *text = rule_text_find(judge, rule->path);
     struct running running = {.judge = judge, .text = text, .card = out};
     if (text == NULL)

@@ -7,7 +7,8 @@
 /* What ends a runaway rule with a problem that names it. 0 takes the usual limit. */
 struct judge_limits {
     /* Lua instructions per call of a rule's function, memory it takes and long work in C counted as
-     * such; usual: 2 000 000 */
+     * such; usual: 2 000 000. In a design of more than 1000 things a rule may take longer by as
+     * much as there are more. */
     long instructions;
     size_t memory;  /* bytes of Lua memory in all; usual: 64 MiB */
     size_t results; /* tests recorded in one finding, 50 times as many by one rule; usual: 2 000 */

@@ -84,6 +84,7 @@ struct judge {
     bool is_short;            /* the system had no memory for Lua */
     bool is_full;             /* over the cap: collect, then see */
     enum runaway runaway;     /* of the call that runs */
+    long budget;              /* of each call, for this design */
     long instructions;        /* spent by the call that runs */
     size_t results;           /* recorded in the finding */
     size_t rule_results;      /* recorded in all findings of the rule */

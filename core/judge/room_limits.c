@@ -36,7 +36,7 @@ static void stop_soon(struct judge *judge, enum runaway runaway)
 static bool may_grow(struct judge *judge, bool is_text, size_t new_size, size_t growth)
 {
     judge->instructions += (long)(new_size / BYTES_PER_INSTRUCTION);
-    if (judge->instructions > judge->limits.instructions)
+    if (judge->instructions > judge->budget)
         stop_soon(judge, RUNAWAY_BUDGET);
     if (new_size > (is_text ? TEXT_BYTES : PIECE_BYTES))
         stop_soon(judge, RUNAWAY_SIZE);
@@ -75,7 +75,7 @@ const char *limits_sentence(struct judge *judge, enum runaway runaway)
     switch (runaway) {
     case RUNAWAY_BUDGET:
         return arena_format(judge->page, "the rule ran past its budget of %ld instructions",
-                            judge->limits.instructions);
+                            judge->budget);
     case RUNAWAY_SIZE:
         return "the rule makes a text, a table or a depth of calls that is too large";
     default:
@@ -108,7 +108,7 @@ static void watch(lua_State *lua, lua_Debug *activation)
         lua_pop(lua, 1);
         judge->runaway = RUNAWAY_SIZE;
     }
-    if (judge->instructions > judge->limits.instructions)
+    if (judge->instructions > judge->budget)
         judge->runaway = RUNAWAY_BUDGET;
     if (judge->runaway == RUNAWAY_NONE) {
         if (judge->period != judge->usual_period)
@@ -125,7 +125,7 @@ static void watch(lua_State *lua, lua_Debug *activation)
 void room_charge(lua_State *lua, size_t work)
 {
     struct judge *judge = room_judge(lua);
-    long limit = judge->limits.instructions;
+    long limit = judge->budget;
     judge->instructions += work < (size_t)limit ? (long)work : limit;
     if (judge->instructions <= limit)
         return;
@@ -166,4 +166,16 @@ void limits_set(struct judge *judge, const struct judge_limits *asked)
         limits->results = asked->results < INT_MAX / 64 ? asked->results : INT_MAX / 64;
     judge->usual_period =
         limits->instructions < HOOK_PERIOD ? (int)limits->instructions : HOOK_PERIOD;
+    limits_fit(judge, NULL);
+}
+
+void limits_fit(struct judge *judge, const struct design *design)
+{
+    enum { USUAL_THINGS = 1000 }; /* a house has a few hundred; a rule may look at each */
+    size_t things = 0;
+    for (size_t id = 0; design != NULL && id < KIND_COUNT; id++)
+        things += design->of_kind[id].count;
+    double share = things > USUAL_THINGS ? (double)things / USUAL_THINGS : 1;
+    double budget = share * (double)judge->limits.instructions;
+    judge->budget = budget < (double)(LONG_MAX / 4) ? (long)budget : LONG_MAX / 4;
 }

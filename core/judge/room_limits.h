@@ -5,6 +5,8 @@
 
 /* Takes the limits asked for (NULL, 0: the usual ones). */
 void limits_set(struct judge *judge, const struct judge_limits *asked);
+/* The budget of each call, for a design (NULL: for none): a rule may look at every thing. */
+void limits_fit(struct judge *judge, const struct design *design);
 /* Lua's allocator; context: the judge. Counts always, refuses only between start and end. */
 void *limits_allocate(void *context, void *block, size_t old_size, size_t new_size);
 /* Before and after each protected call: the limits hold between them. */
