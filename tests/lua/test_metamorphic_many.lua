@@ -343,6 +343,16 @@ function TestBooks:test_any_number_of_workers()
   end
 end
 
+TestLarge = {}
+
+-- More things than a house has: the budget of a rule that looks at each of them grows with them.
+function TestLarge:test_two_thousand_modules()
+  local text = generate.design(3, 1, { seed = 3, care = 1, planes = { 4, 4 }, modules = { 2000, 2000 } })
+  local report = reports_of(batch({ text }, { "marrow-bay" }), 1)[1]
+  lu.assertEquals(#report.problems, 0, report.problems[1] and report.problems[1].message)
+  lu.assertTrue(#report.findings > 5000)
+end
+
 local code = lu.LuaUnit.run()
 plumb.clean()
 os.exit(code)
