@@ -411,8 +411,9 @@ bool run_circuit_fill(struct amount *results, const struct object *about,
         !need_word(&trade_size, about, SLOT_circuit_raceway_size, working))
         return false;
     if (!raceway_inside(&diameter, &whole, raceway, trade_size))
-        return working_beyond(working, "%s %s has no row in Table 4 as at hand (EMT and PVC 40)",
-                              trade_size, raceway);
+        return working_beyond(
+            working, "Table 4 as at hand has no row for %s of %s; its fill is to be looked up",
+            raceway, trade_size);
     if (!find_conductors_area(&area, &count, about, working))
         return false;
     working_step(working, SOURCE_RACEWAY, "%s %s: %g in²; %.6g in² fill %.4g %%", trade_size,

@@ -104,7 +104,8 @@ static const struct parameter drop_results[] = {
     MAYBE_NUMBER("share", 0, 1e3, "Share of the voltage."),
 };
 
-static const char *const fill_words[] = {"EMT", "PVC 40", NULL};
+static const char *const fill_words[] = {"EMT",    "RMC", "IMC",  "PVC 40",
+                                         "PVC 80", "FMC", "LFMC", NULL};
 #define GROUP(size, count, sentence)                                                               \
     MAYBE_WORD(size, words_for_conductor_size, sentence),                                          \
         MAYBE_NUMBER(count, 1, 200, "How many of them.")

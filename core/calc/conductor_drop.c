@@ -40,7 +40,7 @@ bool find_ac_drop(double *volts, const struct drop_case *given, struct working *
                                 metal_of(given->wiring_method)))
         return working_beyond(working,
                               "size is %s %s; the impedances at hand run from 14 AWG copper or 12 "
-                              "AWG aluminum to 500 kcmil",
+                              "AWG aluminum to 750 kcmil, and none is of 700 kcmil",
                               given->size, given->material);
     double pf = given->power_factor;
     double effective = ohms * pf + reactance * sqrt(1 - pf * pf);

@@ -57,7 +57,8 @@ static const struct {
 };
 
 /* NEC Chapter 9 Table 9; secondary sources. Columns: PVC, aluminum, steel raceway. 0: no figure.
- * 1/0 AWG copper in aluminum is 0.13: one source prints 0.12, less than its neighbours bear out. */
+ * 1/0 AWG copper in aluminum is 0.13: one source prints 0.12, less than its neighbours bear out.
+ * The table has no row for 700 kcmil. */
 static const struct {
     const char *size;
     double reactance[3], copper[3], aluminum[3];
@@ -80,6 +81,8 @@ static const struct {
     {"350 kcmil", {0.04, 0.04, 0.05}, {0.038, 0.043, 0.039}, {0.061, 0.066, 0.063}},
     {"400 kcmil", {0.04, 0.04, 0.049}, {0.033, 0.038, 0.035}, {0.054, 0.059, 0.055}},
     {"500 kcmil", {0.039, 0.039, 0.048}, {0.027, 0.032, 0.029}, {0.043, 0.048, 0.045}},
+    {"600 kcmil", {0.039, 0.039, 0.048}, {0.023, 0.028, 0.025}, {0.036, 0.041, 0.038}},
+    {"750 kcmil", {0.038, 0.038, 0.048}, {0.019, 0.024, 0.021}, {0.029, 0.034, 0.031}},
 };
 
 enum { THHN_COLUMN, XHHW_COLUMN, RHW_COLUMN, DIMENSION_COLUMNS };

@@ -1,5 +1,5 @@
-/* Raceways: NEC Chapter 9 Table 1 (fill) and Table 4 (EMT and PVC schedule 40). Secondary sources.
- */
+/* Raceways: NEC Chapter 9 Table 1 (fill) and Table 4 (EMT, RMC, IMC, PVC schedules 40 and 80, FMC,
+ * LFMC). Secondary sources. LFNC comes in types that a design does not tell apart: no figures. */
 #ifndef TABLES_RACEWAY_H
 #define TABLES_RACEWAY_H
 #include <stdbool.h>
@@ -11,7 +11,7 @@
 /* The share that conductors may fill: 53 % for one, 31 % for two, 40 % for more; a nipple of at
  * most 24 in 60 % (note 4). False below one conductor. */
 bool raceway_fill_share(double *share, double conductors, bool is_nipple);
-/* The trade sizes of a raceway ("EMT", "PVC 40"), rising; NULL past the end or for another one. */
+/* The trade sizes of a raceway ("EMT", "PVC 80"), rising; NULL past the end or for another one. */
 const char *raceway_size_at(const char *raceway, size_t at);
 /* Internal diameter in in and whole area in in². */
 bool raceway_inside(double *diameter, double *area, const char *raceway, const char *trade_size);

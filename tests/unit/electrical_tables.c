@@ -356,8 +356,8 @@ static void test_ac_impedance(void)
                 CHECK(r <= before[m][c], "thicker resists no more");
                 before[m][c] = r;
                 CHECK(conductor_dc_resistance(&dc, size, materials[m], false, STRANDED), size);
-                /* Two printed digits; the skin effect adds to 500 kcmil at most a quarter. */
-                CHECK(r > 0.96 * dc && r < 1.27 * dc, "ac resistance beside dc resistance");
+                /* Two printed digits; the skin effect adds to 750 kcmil at most two fifths. */
+                CHECK(r > 0.96 * dc && r < 1.41 * dc, "ac resistance beside dc resistance");
             }
 }
 
@@ -428,7 +428,12 @@ static void test_raceways(void)
     struct csv csv;
     double is = 0, area;
     check_raceway("EMT", "ch9_table4_emt.csv");
+    check_raceway("RMC", "ch9_table4_rmc.csv");
+    check_raceway("IMC", "ch9_table4_imc.csv");
     check_raceway("PVC 40", "ch9_table4_pvc40.csv");
+    check_raceway("PVC 80", "ch9_table4_pvc80.csv");
+    check_raceway("FMC", "ch9_table4_fmc.csv");
+    check_raceway("LFMC", "ch9_table4_lfmc.csv");
     csv_read(&csv, "ch9_table1_fill.csv");
     for (int row = 0; row < csv.rows; row++) {
         int conductors = row < 2 ? row + 1 : 9;
@@ -436,7 +441,7 @@ static void test_raceways(void)
         CHECK_NEAR(is * 100, csv_number(&csv, row, "max_fill_pct"), 1e-9, "the share");
     }
     CHECK(!raceway_fill_share(&is, 0, false), "no conductors, no share");
-    CHECK(!raceway_inside(&is, &area, "LFMC", "1 in"), "no figures for another raceway");
+    CHECK(!raceway_inside(&is, &area, "LFNC", "1 in"), "no figures for another raceway");
 }
 
 static void test_grounding(void)
