@@ -11,7 +11,7 @@ local raceway = "text: SOLAR PV DC CIRCUIT, letter_height: 3/8 in, color: white 
 local storage = {
   { "other_sources: none", "other_sources:\n  - {name: cell, kind: storage, output_current: 24 A, parallel: no, interlocked: yes, listings: [UL 9540]}" },
   { "SOURCES OF POWER AND THEIR DISCONNECTS", "PV AND STORAGE, THEIR DISCONNECTS" },
-  { "kind: utility disconnect, place: AC disconnect, text: PV UTILITY DISCONNECT", 'kind: storage, place: AC disconnect, text: "STORAGE DISCONNECT, 240 V"' },
+  { "kind: utility disconnect, place: AC disconnect, text: PV UTILITY DISCONNECT", 'kind: storage, place: storage disconnect, text: "STORAGE DISCONNECT, 240 V"' },
 }
 
 return {
@@ -44,7 +44,7 @@ return {
   { rule = "nec/label-dc-raceway", kind = "notApplicable", design = "moss" },
   pass("nec/label-source-directory", "quill", nil, "telephone number"),
   fail("nec/label-source-directory", "quill", nil, { { ", TEL 555-0142", "" } }, "telephone number"),
-  pass("nec/label-source-directory", "quill", nil, "At the service", nil, nil, nil, { book = "nec@2020", change = { { ", TEL 555-0142", "" } } }),
+  pass("nec/label-source-directory", "quill", nil, "Directories at the service", nil, nil, nil, { book = "nec@2020", change = { { ", TEL 555-0142", "" } } }),
   open("nec/label-source-directory", "quill", nil, { { "kind: source directory, place: service equipment, ", "kind: source directory, " } }, "place"),
   pass("nec/label-multiple-sources", "quill", nil, "MULTIPLE SOURCES"),
   fail("nec/label-multiple-sources", "quill", nil, { { "CAUTION: MULTIPLE SOURCES OF POWER", "CAUTION" } }, "MULTIPLE SOURCES"),
@@ -69,5 +69,5 @@ return {
   open("nec/label-permanent", "quill", "label:directory", { { 'TEL 555-0142", letter_height: 3/8 in, color: any, permanent: yes', 'TEL 555-0142", letter_height: 3/8 in, color: any' } }, "permanent"),
   pass("nec/label-storage", "quill", nil, "gives volts", nil, nil, nil, { change = storage }),
   fail("nec/label-storage", "quill", nil, { storage[1], storage[2] }, "Labels of this kind", 0, 0),
-  open("nec/label-storage", "quill", nil, { storage[1], storage[2], { 'kind: utility disconnect, place: AC disconnect, text: PV UTILITY DISCONNECT', "kind: storage, place: AC disconnect" } }, "text"),
+  open("nec/label-storage", "quill", nil, { storage[1], storage[2], { 'kind: utility disconnect, place: AC disconnect, text: PV UTILITY DISCONNECT', "kind: storage, place: storage disconnect" } }, "text"),
 }

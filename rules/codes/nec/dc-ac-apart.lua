@@ -1,14 +1,29 @@
 ---@type plumbrule.Rule
--- Section from memory.
+-- 2020: published that DC circuits stay apart from inverter outputs and from other systems unless a barrier parts
+-- them, and that the PV system's own control circuits may be with them; 2017 (which names none of these) and 2023
+-- from memory. The exception for jacketed cable, from 2020: from memory.
 return {
-  title = "DC and AC circuits apart",
+  title = "PV circuits apart from others",
   cite = "690.31(B)",
   about = "circuit",
   applies = function(circuit)
     return not circuit.status:is("removed") and circuit.role:is("PV source", "PV output", "converter output", "inverter output")
   end,
-  check = function(circuit)
+  check = function(circuit, book)
+    local is_dc = circuit.role:is("PV source", "PV output", "converter output")
+    local is_2017 = same(book:edition("nec"), "2017")
+    local is_jacketed = circuit.wiring_method:is("MC cable") or circuit.insulation:is("TC-ER")
+    if is_dc and circuit.shares_with:is("inverter output", "other systems") and is_jacketed and not is_2017 then
+      review("Jacketed cable may share a raceway where it is identified for it and all insulation is good for the highest voltage: to be looked at", circuit.shares_with)
+      return
+    end
     shall.be("Circuits of the other kind are in another raceway or behind a partition", circuit.dc_and_ac_separated)
+    if is_dc then
+      shall.be("No inverter output and no circuit of another system is with it", not circuit.shares_with:is("inverter output", "other systems"))
+      if is_2017 and circuit.shares_with:is("PV control") then
+        review("Control circuits of the PV system are with it, which 2017 does not name: to be looked at", circuit.shares_with)
+      end
+    end
   end,
   remedy = "Give PV circuits a raceway of their own, or a partition in boxes that they share.",
 }

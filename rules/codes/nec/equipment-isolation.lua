@@ -3,8 +3,16 @@ local function opens(disconnect, inverter)
   return of and same(of:kind_of(), "inverter") and same(of, inverter)
 end
 
+-- A load-breaking disconnect elsewhere that a control beside the inverter opens.
+local function opens_from_beside(disconnect, book)
+  shall.be(format("A control beside it opens disconnect %s", disconnect:called()), disconnect.remote_control)
+  if not disconnect.remote_control then return end
+  shall.be(format("Disconnect %s breaks its load", disconnect:called()), disconnect.load_break)
+  shall.not_exceed(format("Distance of the control of disconnect %s", disconnect:called()), disconnect.control_distance, book.isolation_distance)
+end
+
 ---@type plumbrule.Rule
--- 10 ft: 2020 published; 2017 and 2023 from memory. That it holds for the AC side of an inverter, too: from memory.
+-- 10 ft, and operation from there: 2020 published; 2017 and 2023 from memory. That it holds for the AC side of an inverter, too: from memory.
 -- Of several AC disconnects one near it is enough.
 return {
   title = "Isolation of the inverter",
@@ -25,16 +33,28 @@ return {
           end
           shall.be_more_than("Disconnects of its DC side", beside, 0)
         end },
+      { "opened from beside it", function()
+          local elsewhere = 0
+          for _, disconnect in ipairs(design.disconnects) do
+            if disconnect.role:is("DC") and opens(disconnect, inverter) then
+              elsewhere = elsewhere + 1
+              opens_from_beside(disconnect, book)
+            end
+          end
+          shall.be_more_than("Disconnects of its DC side that are operated from beside it", elsewhere, 0)
+        end },
     }
     local ways = { { "AC in the inverter", function() shall.be("An AC disconnect is built in", inverter.model.ac_disconnect) end } }
     local count = 1
     for _, disconnect in ipairs(design.disconnects) do
-      if disconnect.role:is("AC", "PV system", "utility", "equipment") and opens(disconnect, inverter) and count < 20 then
+      if disconnect.role:is("AC", "PV system", "utility", "equipment") and opens(disconnect, inverter) and count < 40 then
         count = count + 1
         ways[count] = { "AC beside it", function()
             shall.be(format("Disconnect %s is within sight", disconnect:called()), disconnect.within_sight)
             shall.not_exceed(format("Distance of disconnect %s", disconnect:called()), disconnect.distance, book.isolation_distance)
           end }
+        count = count + 1
+        ways[count] = { "AC opened from beside it", function() opens_from_beside(disconnect, book) end }
       end
     end
     if count < 2 then

@@ -27,6 +27,7 @@ return {
     for _, label in ipairs(design.labels) do
       if label.kind:is("storage") then
         labels = labels + 1
+        shall.be("At the storage's disconnect", label.place:is("storage disconnect"))
         shall.be("It says that it is the storage's", string.contains(string.upper(label.text), "STORAGE"))
         shall.be("It gives volts", gives(label.text, "V"))
         if same(book:edition("nec"), "2017") then

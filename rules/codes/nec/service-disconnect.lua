@@ -1,15 +1,17 @@
 ---@type plumbrule.Rule
+-- (D), of all other services, and that a townhouse is a one-family dwelling: from memory.
 return {
   title = "Size of the service disconnect",
-  cite = "230.79(C)",
+  cite = "230.79(C), (D)",
   about = "service",
-  applies = function(_, _, design) return design.building.occupancy:is("one-family dwelling") end,
-  check = function(service, book)
-    if service.work:is("untouched") and service.disconnect_rating < book.service_disconnect_minimum then
+  check = function(service, book, design)
+    local least = book.other_disconnect_minimum
+    if design.building.occupancy:is("one-family dwelling", "townhouse") then least = book.service_disconnect_minimum end
+    if service.work:is("untouched") and service.disconnect_rating < least then
       review("The service stays as it is, but its disconnect is smaller than a new one may be", service.disconnect_rating)
     else
-      shall.be_at_least("Rating of the service disconnect", service.disconnect_rating, book.service_disconnect_minimum)
+      shall.be_at_least("Rating of the service disconnect", service.disconnect_rating, least)
     end
   end,
-  remedy = "A new or changed service of a one-family dwelling takes a disconnect of at least 100 A.",
+  remedy = "A new or changed service takes a disconnect of at least 100 A for a one-family dwelling, else 60 A.",
 }

@@ -1,10 +1,10 @@
--- A main that is put in anew is judged though the rest of the service stays.
-local function has_new_main(design)
+-- A main that is put in anew changes what the service carries, unless its rating is that of the service that stays.
+local function has_changed_main(design, service)
   for _, panel in ipairs(design.panels) do
     if not panel.status:is("removed") and panel.is_service_panel then
       for _, bus in ipairs(panel.busbars) do
         for _, breaker in ipairs(bus.breakers) do
-          if breaker.duty:is("main") and breaker.status:is("new") then return true end
+          if breaker.duty:is("main") and breaker.status:is("new") and not same(breaker.rating, service.rating) then return true end
         end
       end
     end
@@ -31,7 +31,10 @@ return {
   title = "Load of a changed service",
   cite = { ["2017"] = "220.82, 220.83, 220.87", ["2020"] = "220.82, 220.83, 220.87", ["2023"] = "220.82, 220.83, 220.87" },
   about = "service",
-  applies = function(service, _, design) return not service.work:is("untouched") or has_new_main(design) end,
+  applies = function(service, _, design)
+    if not service.work:is("untouched") and not service.like_for_like or has_changed_main(design, service) then return true end
+    return service.like_for_like and design.project.scope:has("EV charger")
+  end,
   check = function(service, book, design)
     local edition = tonumber(book:edition("nec"))
     local limit = smallest_main(design, service.rating)

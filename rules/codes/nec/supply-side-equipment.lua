@@ -1,11 +1,28 @@
+-- The least rating by how many circuits it serves. That of one or two circuits is written for limited loads: a person
+-- decides whether sources count as such.
+local function is_large_enough(disconnect, book, design)
+  local circuits = design.branches:count()
+  for _, inverter in ipairs(design.inverters) do
+    if inverter.status:is("new") then circuits = circuits + 1 end
+  end
+  local least = book.other_disconnect_minimum
+  if circuits < 2 then least = book.one_circuit_disconnect_minimum elseif circuits < 3 then least = book.two_circuit_disconnect_minimum end
+  if disconnect.rating < book.other_disconnect_minimum and disconnect.rating >= least then
+    review(format("Disconnect %s is smaller than a service disconnect is in general; whether it may be for so few circuits is to be looked at", disconnect:called()), disconnect.rating, book.other_disconnect_minimum)
+  else
+    shall.be_at_least(format("Rating of disconnect %s as a service disconnect", disconnect:called()), disconnect.rating, least)
+  end
+end
+
 ---@type plumbrule.Rule
--- Letters of 705.11 and the sections of Article 230 from memory.
+-- Letters of 705.11 and the sections of Article 230 from memory; that its disconnect is a service disconnect is
+-- published for 2023, common reading before.
 return {
   title = "Connection on the supply side: taps, disconnect, bonding",
-  cite = { ["2017"] = "230.46, 230.66, 250.24, 110.3(B)", ["2020"] = "705.11(D), (E), 230.46, 230.66, 110.3(B)", ["2023"] = "705.11(D), (E), 230.46, 230.66, 110.3(B)" },
+  cite = { ["2017"] = "230.46, 230.66, 230.79, 250.24, 110.3(B)", ["2020"] = "705.11(D), (E), 230.46, 230.66, 230.79, 110.3(B)", ["2023"] = "705.11(D), (E), 230.46, 230.66, 230.79, 110.3(B)" },
   about = "interconnection",
   applies = function(connection) return connection.side:is("supply side") end,
-  check = function(connection, _, design)
+  check = function(connection, book, design)
     shall.be("The taps are listed for it", connection.listed_taps)
     shall.be("The instructions of the tapped equipment allow it", connection.instructions_allow_taps)
     shall.be("The disconnect is bonded as service equipment", connection.bonded_as_service)
@@ -14,12 +31,16 @@ return {
     end
     local switches = 0
     for _, disconnect in ipairs(design.disconnects) do
-      if disconnect.role:is("PV system") then
+      local is_it = disconnect.role:is("PV system")
+      if connection.disconnect then is_it = same(disconnect, connection.disconnect) end
+      if is_it then
         switches = switches + 1
         shall.be(format("Disconnect %s is suitable as service equipment", disconnect:called()), disconnect.service_rated)
+        shall.be(format("Disconnect %s is readily accessible", disconnect:called()), disconnect.readily_accessible)
+        is_large_enough(disconnect, book, design)
       end
     end
-    shall.be_more_than("Disconnects of the PV system", switches, 0)
+    shall.be_more_than("Disconnects on the supply side", switches, 0)
   end,
-  remedy = "Use listed tap connectors where the maker allows them, and a disconnect that is rated as service equipment and bonded so.",
+  remedy = "Use listed tap connectors where the maker allows them, and a disconnect of 60 A or more that is rated as service equipment and bonded so.",
 }
