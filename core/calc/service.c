@@ -22,6 +22,9 @@ static const struct parameter path_results[] = {
     GIVEN_NUMBER("count", 0, 64, "How many panels stand above it."),
     GIVEN_WORD("path", NULL, "Their names, nearest first."),
 };
+static const struct parameter crowded_results[] = {
+    GIVEN_NUMBER("crowded", 0, 200, "Spaces that more breakers are in than fit."),
+    GIVEN_NUMBER("last", 0, 208, "The highest number of a space that is taken.")};
 static const struct parameter spaces_result[] = {
     GIVEN_NUMBER("spaces", 0, 1e4, "Spaces that its new breakers take.")};
 
@@ -196,6 +199,9 @@ const struct calculator service_calculators[] = {
                  "NEC 705.12"),
     PLAIN_METHOD(panel, path_up, path_results, "The panels between it and the service.", NULL),
     PLAIN_METHOD(panel, needed_spaces, spaces_result, "Spaces that its new breakers take.",
+                 "common practice, no source"),
+    PLAIN_METHOD(panel, crowded_spaces, crowded_results,
+                 "Spaces that the design gives to more breakers than they hold.",
                  "common practice, no source"),
     PLAIN_METHOD(breaker, source_current, breaker_current_results,
                  "Output current of the sources behind it.", "NEC 705.30"),

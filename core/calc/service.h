@@ -11,6 +11,8 @@ calculate run_busbar_source_current, run_busbar_controlled_current, run_busbar_s
 calculate run_panel_source_current, run_panel_is_between_array_and_service, run_panel_path_up,
     run_panel_needed_spaces, run_breaker_source_current, run_breaker_has_sources,
     run_service_source_current_sum, run_service_source_rating_sum;
+/* service_spaces.c */
+calculate run_panel_crowded_spaces;
 /* service_feeder.c */
 calculate run_circuit_feeder_source_current, run_circuit_feeder_need, run_circuit_tap_need,
     run_circuit_supply_side_need, run_feeder_ampacity, run_feeder_tap, run_supply_side;

@@ -90,34 +90,55 @@ static void write_breaker(struct panel_sheet *sheet, const struct object *breake
         key_mark(canvas, key, (struct point[]){{SHEET_WIDTH - MARGIN - 12, middle}}, 1);
 }
 
+/* The ladder goes down the odd side of the panel and then down the even side. */
+static int space_of(int rung, int rows)
+{
+    return rung <= rows ? 2 * rung - 1 : 2 * (rung - rows);
+}
+
 /* Which breaker of some begins at a space; a second one there is told apart. */
-static const struct object *breaker_at(struct object *const *breakers, size_t count, int position)
+static const struct object *breaker_at(struct object *const *breakers, size_t count, int space)
 {
     for (size_t i = 0; i < count; i++)
-        if (count_of(breakers[i], SLOT_breaker_position, 0) == position)
+        if (count_of(breakers[i], SLOT_breaker_position, 0) == space)
             return breakers[i];
     return NULL;
 }
 
+/* Does one that begins before it reach into its space? */
+static bool is_covered(struct object *const *breakers, size_t count, const struct object *breaker)
+{
+    int space = count_of(breaker, SLOT_breaker_position, 0);
+    for (size_t i = 0; i < count; i++) {
+        int begin = count_of(breakers[i], SLOT_breaker_position, 0),
+            end = begin + 2 * (count_of(breakers[i], SLOT_breaker_poles, 1) - 1);
+        if (begin > 0 && begin % 2 == space % 2 && begin < space && space <= end)
+            return true;
+    }
+    return false;
+}
+
+/* The last space of the panel, by how many it has and by what is in it. */
 static int last_space(const struct object *panel, struct object *const *breakers, size_t count)
 {
     int last = count_of(panel, SLOT_panel_spaces, 0);
     for (size_t i = 0; i < count; i++) {
         int end = count_of(breakers[i], SLOT_breaker_position, 0) +
-                  count_of(breakers[i], SLOT_breaker_poles, 1) - 1;
+                  2 * (count_of(breakers[i], SLOT_breaker_poles, 1) - 1);
         if (count_of(breakers[i], SLOT_breaker_position, 0) > 0 && end > last)
             last = end;
     }
     return last < ROWS_MOST ? last : ROWS_MOST;
 }
 
-/* A run of free spaces of four or more is drawn as two with a break between. */
-static int free_run(struct object *const *breakers, size_t count, int from, int last)
+/* A run of free spaces of four or more is drawn as one with their first and last number; it ends
+ * with its side of the panel. */
+static int free_run(struct object *const *breakers, size_t count, int from, int spaces)
 {
-    int at = from;
-    while (at <= last && breaker_at(breakers, count, at) == NULL)
-        at++;
-    return at - from;
+    int rung = from, rows = (spaces + 1) / 2, last = from <= rows ? rows : spaces;
+    while (rung <= last && breaker_at(breakers, count, space_of(rung, rows)) == NULL)
+        rung++;
+    return rung - from;
 }
 
 static void write_space(struct canvas *canvas, double y, int from, int to)
@@ -130,8 +151,24 @@ static void write_space(struct canvas *canvas, double y, int from, int to)
         canvas_text_format(canvas, bus_at - 8, y + 11, number, "%d–%d", from, to);
         canvas_text_format(canvas, name_at, y + 11,
                            (struct lettering){10.5, ANCHOR_START, false, false, FAINT, 0},
-                           "%d spaces with no breaker listed", to - from + 1);
+                           "%d spaces with no breaker listed", (to - from) / 2 + 1);
     }
+}
+
+/* A main that stands in no space, before all others. */
+static double write_main(struct panel_sheet *sheet, struct object *const *breakers, size_t count,
+                         double y)
+{
+    const struct lettering number = {10, ANCHOR_END, false, false, FAINT, 0};
+    for (size_t i = 0; i < count; i++)
+        if (count_of(breakers[i], SLOT_breaker_position, 0) == 0 &&
+            object_is(breakers[i], SLOT_breaker_duty, "main")) {
+            int poles = count_of(breakers[i], SLOT_breaker_poles, 1);
+            write_breaker(sheet, breakers[i], y, poles);
+            canvas_text(sheet->canvas, bus_at - 8, y + 11, number, "main");
+            y += poles * ROW + 6;
+        }
+    return y;
 }
 
 static double write_ladder(struct panel_sheet *sheet, const struct object *panel,
@@ -140,30 +177,24 @@ static double write_ladder(struct panel_sheet *sheet, const struct object *panel
     struct canvas *canvas = sheet->canvas;
     const struct lettering number = {10, ANCHOR_END, false, false, FAINT, 0};
     const double begin = y;
-    int last = last_space(panel, breakers, count);
-    for (size_t i = 0; i < count; i++)
-        if (count_of(breakers[i], SLOT_breaker_position, 0) == 0 &&
-            object_is(breakers[i], SLOT_breaker_duty, "main")) {
-            int poles = count_of(breakers[i], SLOT_breaker_poles, 1);
-            write_breaker(sheet, breakers[i], y, poles);
-            canvas_text(canvas, bus_at - 8, y + 11, number, "main");
-            y += poles * ROW + 6;
-        }
-    for (int at = 1; at <= last;) {
-        const struct object *breaker = breaker_at(breakers, count, at);
+    int spaces = last_space(panel, breakers, count), rows = (spaces + 1) / 2;
+    y = write_main(sheet, breakers, count, y);
+    for (int rung = 1; rung <= spaces;) {
+        int space = space_of(rung, rows);
+        const struct object *breaker = breaker_at(breakers, count, space);
         int step = breaker != NULL ? count_of(breaker, SLOT_breaker_poles, 1)
-                                   : free_run(breakers, count, at, last);
+                                   : free_run(breakers, count, rung, spaces);
         if (breaker == NULL) {
-            write_space(canvas, y, at, at + step - 1);
+            write_space(canvas, y, space, space + 2 * (step - 1));
             y += ROW;
         } else {
             for (int pole = 0; pole < step; pole++)
                 canvas_text_format(canvas, bus_at - 8, y + pole * ROW + 11, number, "%d",
-                                   at + pole);
+                                   space + 2 * pole);
             write_breaker(sheet, breaker, y, step);
             y += step * ROW;
         }
-        at += step;
+        rung = rung <= rows && rung + step > rows ? rows + 1 : rung + step;
     }
     canvas_line(canvas, bus_at, begin, bus_at, fmax(y, begin + ROW),
                 (struct stroke){INK, 5, NULL, NULL});
@@ -184,8 +215,8 @@ static double write_unplaced(struct panel_sheet *sheet, struct object *const *br
             canvas_text_format(canvas, MARGIN, y + 8, plain, "%s, %s: position not given",
                                breakers[i]->name,
                                fact_shown(canvas, breakers[i], SLOT_breaker_rating));
-        else if (position > 0 &&
-                 (breaker_at(breakers, count, position) != breakers[i] || position > ROWS_MOST))
+        else if (position > 0 && (breaker_at(breakers, count, position) != breakers[i] ||
+                                  position > ROWS_MOST || is_covered(breakers, count, breakers[i])))
             canvas_text_format(canvas, MARGIN, y + 8, plain, "%s, %s: not drawn at space %d",
                                breakers[i]->name,
                                fact_shown(canvas, breakers[i], SLOT_breaker_rating), position);

@@ -586,11 +586,11 @@ local function put_panel(name, rating, of, sources, duty)
     for i = 1, random(4, 8) do
       local load = pick { { 50, 2 }, { 30, 2 }, { 40, 2 }, { 20, 1 }, { 20, 1 }, { 15, 1 } }
       breaker("load-" .. i, "load", load[1], load[2], position, "between")
-      position = position + load[2]
+      position = position + 2 * load[2]
     end
   end
   for i, one in ipairs(sources) do
-    breaker("pv-" .. i, duty, one.device, 2, math.max(1, is_main and spaces + 1 - 2 * i or 2 * i - 1), is_main and (i == 1 and mostly("opposite end", "feed end") or "between") or "between",
+    breaker("pv-" .. i, duty, one.device, 2, is_main and math.max(1, spaces - 3 - 4 * ((i - 1) // 2) + (i - 1) % 2) or 4 * ((i - 1) // 2) + 1 + (i - 1) % 2, is_main and (i == 1 and mostly("opposite end", "feed end") or "between") or "between",
       "serves", one.name, "suitable_for_backfeed", mostly("yes", "no"), "fastened_in_place", mostly("no", "yes"), "tandem", mostly("no", "yes"), "protection", mostly("none", "AFCI"))
   end
 end

@@ -110,7 +110,7 @@ function TestDraw:test_what_nobody_told_stands_as_not_given()
   local text = plumb.change(plumb.sample("standing"), "    conductor_size: 8 AWG\n", "")
   local svg = drawn(text, "one-line")
   lu.assertStrContains(svg, ">not given copper THWN-2</text>")
-  text = plumb.change(plumb.sample("standing"), "position: 19, ", "")
+  text = plumb.change(plumb.sample("standing"), "position: 37, ", "")
   svg = drawn(text, "panel")
   lu.assertStrContains(svg, "pv, 40 A: position not given")
 end
@@ -120,7 +120,7 @@ function TestDraw:test_the_panel_has_its_breakers_and_its_sums()
   lu.assertStrContains(svg, ">range</text>")
   lu.assertStrContains(svg, "50 A, 2 poles; serves loads")
   lu.assertStrContains(svg, "165 A against a limit of 150 A; this way is not met")
-  lu.assertStrContains(svg, ">11–18</text>")
+  lu.assertStrContains(svg, ">20–40</text>")
   lu.assertStrContains(svg, "Fails: Busbar against the sum of its sources")
 end
 

@@ -1,11 +1,43 @@
--- A place told as the far end, against the space: counted by rows or by numbers, the far end is beyond a third.
+-- The row of the last space that it takes: 1 and 2 are the first row, a pole more is a row more.
+local function last_row(breaker) return round_up(breaker.position / 2) + breaker.poles - 1 end
+
+local function is_odd(number) return round_down(number / 2) < number / 2 end
+
+-- On its own side, the rows that other breakers with sources take between it and the far end.
+local function rows_of_sources_beyond(bus, breaker)
+  local rows = 0
+  for _, other in ipairs(bus.breakers) do
+    if not other.status:is("removed") and not other.duty:is("main", "spare") and other:has_sources()
+      and other.position > breaker.position and same(is_odd(other.position), is_odd(breaker.position)) then
+      rows = rows + other.poles
+    end
+  end
+  return rows
+end
+
+local function stands_at_the_far_end(breaker, bus, panel)
+  local row, rows = last_row(breaker), round_up(panel.spaces / 2)
+  shall.be_more_than(format("Row of breaker %s, counted from the feed, against half of the panel's", breaker:called()), row, rows / 2)
+  for _, other in ipairs(bus.breakers) do
+    if not other.status:is("removed") and not other.duty:is("main") and not other:has_sources() then
+      shall.not_exceed(format("Row of breaker %s, against that of the source breaker %s", other:called(), breaker:called()), last_row(other), row)
+    end
+  end
+  if row + rows_of_sources_beyond(bus, breaker) < rows then
+    review(format("Rows of the panel beyond breaker %s are empty: that it counts as the far end, and that no load comes there, is to be looked at", breaker:called()), row, rows)
+  end
+end
+
+-- A place told as the far end, against the spaces.
 local function stand_far_from_the_feed(bus, design)
   for _, panel in ipairs(design.panels) do
     for _, other in ipairs(panel.busbars) do
-      if same(bus, other) then
+      if same(bus, other) and (panel.split_bus or panel.busbars:count() > 1) then
+        review("The panel has several buses: where the spaces of this one end is to be looked at")
+      elseif same(bus, other) then
         for _, breaker in ipairs(bus.breakers) do
           if not breaker.status:is("removed") and not breaker.duty:is("main", "spare") and breaker:has_sources() then
-            shall.be_at_least(format("Space of breaker %s, counted from the feed, against a third of the panel's", breaker:called()), breaker.position, panel.spaces / 3)
+            stands_at_the_far_end(breaker, bus, panel)
           end
         end
       end
@@ -50,6 +82,11 @@ return {
       { "120 % of a center-fed bus", function()
           shall.be("The bus is fed at its center", bus.fed_at:is("center"))
           shall.be("Sources are at one end only", not bus:sources_at_both_ends())
+          for _, breaker in ipairs(bus.breakers) do
+            if not breaker.status:is("removed") and not breaker.duty:is("main", "spare") and breaker:has_sources() then
+              shall.be(format("Breaker %s stands at an end", breaker:called()), not breaker.place:is("between"))
+            end
+          end
           shall.not_exceed("Protecting device plus 125 % of source current, against 120 % of the center-fed bus", bus.protecting_device + sources, book.busbar_share * bus.rating)
         end },
       { "feed-through conductors", function()

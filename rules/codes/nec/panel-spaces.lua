@@ -1,5 +1,5 @@
 ---@type plumbrule.Rule
--- 408.54 from memory.
+-- 408.54 from memory. A tandem takes half a space, another may take the other half.
 return {
   title = "Room for the new breakers",
   cite = "110.3(B), 408.54",
@@ -7,6 +7,10 @@ return {
   applies = function(panel) return not panel.status:is("removed") end,
   check = function(panel)
     shall.not_exceed("Spaces that the new breakers take", panel:needed_spaces(), panel.free_spaces)
+    -- What the design tells twice; what it does not place, it cannot tell twice.
+    local crowded, last = panel:crowded_spaces()
+    shall.not_exceed("Spaces that more breakers are in than fit", crowded, 0)
+    shall.not_exceed("Highest space taken, against the panel's", last, panel.spaces)
     for _, bus in ipairs(panel.busbars) do
       for _, breaker in ipairs(bus.breakers) do
         if breaker.duty:is("source") and breaker.status:is("new") and breaker.tandem then
@@ -15,5 +19,5 @@ return {
       end
     end
   end,
-  remedy = "Free spaces, add a subpanel, or use a panel that takes tandems.",
+  remedy = "Give each breaker a space of its own, free spaces, add a subpanel, or use a panel that takes tandems.",
 }
