@@ -190,7 +190,7 @@ static void write_plainly(char *buffer, bool is_negative, const char *digits, in
 
 void number_write_digits(char *buffer, size_t size, double number, int most)
 {
-    char digits[DIGITS_MOST + 1];
+    char digits[DIGITS_MOST + 1] = "";
 
     assert(isfinite(number) && size >= 32);
     if (!isfinite(number)) {

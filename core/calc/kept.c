@@ -142,7 +142,7 @@ static bool widen(struct kept *kept)
     if (2 * (kept->count + 1) <= kept->capacity)
         return true;
     size_t capacity = kept->capacity > 0 ? 2 * kept->capacity : FEWEST_ANSWERS;
-    if (capacity > 2 * MOST_ANSWERS)
+    if (capacity > (size_t)2 * MOST_ANSWERS)
         return false;
     struct answer *answers = arena_take(kept->arena, capacity * sizeof *answers);
     if (answers == NULL)

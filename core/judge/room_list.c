@@ -135,10 +135,12 @@ static void add_name(lua_State *lua, struct listing *listing, const char *librar
                                     &listing->capacity, sizeof *names);
     const char *name =
         arena_format(listing->arena, "%s%s%s", library, library[0] != '\0' ? "." : "", word);
-    if (names == NULL || name == NULL)
+    if (names != NULL && name != NULL) {
+        listing->names = names;
+        names[listing->count++] = name;
+    } else {
         luaL_error(lua, "not enough memory");
-    listing->names = names;
-    names[listing->count++] = name;
+    }
 }
 
 /* Runs protected. */

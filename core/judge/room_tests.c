@@ -63,9 +63,10 @@ static const struct unit *unit_at_index(lua_State *lua, int index)
     if (lua_isnoneornil(lua, index))
         return NULL;
     struct quantity *quantity = room_to_quantity(lua, index);
-    if (quantity == NULL || quantity->unit == NULL)
+    const struct unit *unit = quantity != NULL ? quantity->unit : NULL;
+    if (unit == NULL)
         luaL_error(lua, "the last argument is a unit, such as inch or psf");
-    return quantity->unit;
+    return unit;
 }
 
 /* shall.not_exceed("what", actual, limit [, unit]) and its like. Upvalues: relation, normative. */

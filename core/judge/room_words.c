@@ -160,9 +160,9 @@ static int root(lua_State *lua)
 static double angle(lua_State *lua)
 {
     struct quantity *quantity = room_to_quantity(lua, 1);
-    if (quantity == NULL || !dimension_is_same(quantity->dimension, measure_dimension(ANGLE)))
-        luaL_error(lua, "an angle is needed, such as plane.slope or 18 * deg");
-    return quantity->value;
+    if (quantity != NULL && dimension_is_same(quantity->dimension, measure_dimension(ANGLE)))
+        return quantity->value;
+    return luaL_error(lua, "an angle is needed, such as plane.slope or 18 * deg");
 }
 
 static int sine(lua_State *lua)

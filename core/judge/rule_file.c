@@ -158,11 +158,11 @@ static int compile(lua_State *lua)
 static bool is_plain(const char *text, size_t length)
 {
     size_t bad;
-    for (size_t i = 0; i < length; i++)
-        if ((unsigned char)text[i] < 0x20 && strchr("\t\n\r", text[i]) == NULL)
+    for (size_t i = 0; i < length; i++) {
+        bool is_control = (unsigned char)text[i] < 0x20 || text[i] == 0x7F;
+        if (is_control && (text[i] == '\0' || strchr("\t\n\r", text[i]) == NULL))
             return false;
-        else if (text[i] == '\0' || text[i] == 0x7F)
-            return false;
+    }
     return text_is_utf8(text, length, &bad);
 }
 

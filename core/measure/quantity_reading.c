@@ -164,14 +164,15 @@ static bool read_part(const struct reading *reading, size_t from, int depth, str
     if (depth == PARTS_MOST)
         return reading_refuse(reading, "number-bad", next, "has too many parts");
 
-    struct quantity rest;
+    struct quantity large = {0}, rest = {0};
     if (!read_part(reading, next, depth + 1, &rest))
         return false;
     if (!are_parts(&number, &unit, &rest))
         return reading_refuse(reading, "number-bad", from, "has parts that do not go together");
-    if (!finish(reading, &number, &unit, start, out))
+    if (!finish(reading, &number, &unit, start, &large))
         return false;
-    out->value += signbit(number.value) ? -rest.value : rest.value;
+    large.value += signbit(number.value) ? -rest.value : rest.value;
+    *out = large;
     return true;
 }
 

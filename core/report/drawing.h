@@ -24,8 +24,4 @@ struct drawing {
 const struct drawing *drawing_at(size_t at);
 const struct drawing *drawing_find(const char *name);
 
-/* The number by which drawings key a finding: its place among those that need action, in the order
- * in which the report for people tells them. 0: it needs none. */
-size_t drawing_key(const struct report *report, const struct finding *finding);
-
 #endif

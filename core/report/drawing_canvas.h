@@ -20,9 +20,11 @@ enum { SHEET_WIDTH = 720, MARGIN = 20 };
 struct canvas {
     struct arena *arena;
     const struct report *report;
-    const char *prefix;         /* before every id */
-    struct _xmlTextWriter *pen; /* libxml2's */
+    const char *prefix; /* before every id */
+    /* Both are libxml2's, under its own names. NOLINTBEGIN(bugprone-reserved-identifier) */
+    struct _xmlTextWriter *pen;
     struct _xmlBuffer *buffer;
+    /* NOLINTEND(bugprone-reserved-identifier) */
     unsigned used_patterns;
     double bottom; /* the lowest y so far */
     double width;  /* of the sheet */
@@ -85,8 +87,6 @@ void canvas_polygon(struct canvas *canvas, const struct point *points, size_t co
 /* The polygon alone as an open element, so that more can be said of it. */
 void canvas_begin_polygon(struct canvas *canvas, const struct point *points, size_t count);
 void canvas_path(struct canvas *canvas, const char *path, struct stroke stroke);
-/* Moves the element that is open, and turns it clockwise. */
-void canvas_shift(struct canvas *canvas, double x, double y, double degrees);
 void canvas_reach(struct canvas *canvas, double y); /* the sheet is at least this long */
 /* Text as it stands in an element: escaped, and without what no XML file may hold. */
 void canvas_string(struct canvas *canvas, const char *text);

@@ -15,20 +15,6 @@ static int group_of(const struct finding *finding)
     return finding->outcome == OUTCOME_OPEN ? 2 : 6;
 }
 
-size_t drawing_key(const struct report *report, const struct finding *finding)
-{
-    int group = group_of(finding);
-    size_t number = 0;
-    if (group > 5 || report->findings == NULL)
-        return 0;
-    for (size_t i = 0; i < report->findings->count; i++) {
-        const struct finding *other = report->findings->items[i];
-        if (group_of(other) < group || (group_of(other) == group && other->order < finding->order))
-            number++;
-    }
-    return number + 1;
-}
-
 static const struct object *object_of(const struct finding *finding, const struct design *design)
 {
     enum kind_id kind = kind_find(finding->about_kind);

@@ -215,8 +215,9 @@ static double write_unplaced(struct panel_sheet *sheet, struct object *const *br
             canvas_text_format(canvas, MARGIN, y + 8, plain, "%s, %s: position not given",
                                breakers[i]->name,
                                fact_shown(canvas, breakers[i], SLOT_breaker_rating));
-        else if (position > 0 && (breaker_at(breakers, count, position) != breakers[i] ||
-                                  position > ROWS_MOST || is_covered(breakers, count, breakers[i])))
+        else if (position > 0 &&
+                 (position > ROWS_MOST || breaker_at(breakers, count, position) != breakers[i] ||
+                  is_covered(breakers, count, breakers[i])))
             canvas_text_format(canvas, MARGIN, y + 8, plain, "%s, %s: not drawn at space %d",
                                breakers[i]->name,
                                fact_shown(canvas, breakers[i], SLOT_breaker_rating), position);

@@ -197,9 +197,10 @@ static bool name_plane(struct canvas *canvas, const struct plan *plan,
         return true;
     double half = fmin(220, lettering_width(text, strlen(text), 13, true)) / 2;
     for (int step = 0; step < STEPS * STEPS; step++) {
-        int row = step / STEPS, column = step % STEPS;
-        double across = (column % 2 == 0 ? 1 : -1) * ((column + 1) / 2) / (double)(STEPS + 1);
-        double down = (row % 2 == 0 ? 1 : -1) * ((row + 1) / 2) / (double)(STEPS + 1);
+        int row = step / STEPS, column = step % STEPS; /* both from the middle outwards */
+        int aside = (column + 1) / 2, below = (row + 1) / 2;
+        double across = (column % 2 == 0 ? aside : -aside) / (double)(STEPS + 1);
+        double down = (row % 2 == 0 ? below : -below) / (double)(STEPS + 1);
         struct point at = {(box.left + box.right) / 2 + across * (box.right - box.left),
                            (box.top + box.bottom) / 2 + 4 + down * (box.bottom - box.top)};
         if (is_text_inside(plane, at, half) && !is_over_strip(plan, strips, at, half) &&

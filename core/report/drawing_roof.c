@@ -35,6 +35,7 @@ static void write_strips(struct roof *roof)
 /* Lines where the framing stands, a member each. */
 static void write_members(struct roof *roof)
 {
+    enum { MEMBERS_MOST = 2000 };
     struct canvas *canvas = roof->canvas;
     const struct stroke line = {FAINT, 0.7, "9 3 2 3", NULL};
     for (size_t i = 0; i < roof->plan.count; i++) {
@@ -51,7 +52,8 @@ static void write_members(struct roof *roof)
         double first = object_quantity(framing, SLOT_framing_first_at).value;
         canvas_begin(canvas, "g");
         canvas_reference(canvas, "clip-path", arena_format(canvas->arena, "plane-%zu", i));
-        for (double x = first; x <= reach.right && (x - first) / spacing < 2000; x += spacing) {
+        for (int k = 0; k < MEMBERS_MOST && first + k * spacing <= reach.right; k++) {
+            double x = first + k * spacing;
             struct point a = plan_at(&roof->plan, plane, x, reach.top);
             struct point b = plan_at(&roof->plan, plane, x, reach.bottom);
             canvas_line(canvas, a.x, a.y, b.x, b.y, line);

@@ -71,18 +71,6 @@ void canvas_path(struct canvas *canvas, const char *path, struct stroke stroke)
     canvas_end(canvas);
 }
 
-void canvas_shift(struct canvas *canvas, double x, double y, double degrees)
-{
-    char at[3][40];
-    canvas_write_number(at[0], sizeof at[0], x);
-    canvas_write_number(at[1], sizeof at[1], y);
-    canvas_write_number(at[2], sizeof at[2], degrees);
-    canvas_attribute(canvas, "transform",
-                     degrees == 0 ? arena_format(canvas->arena, "translate(%s %s)", at[0], at[1])
-                                  : arena_format(canvas->arena, "translate(%s %s) rotate(%s)",
-                                                 at[0], at[1], at[2]));
-}
-
 /* A pattern tells what colour alone must not: parallel lines by direction and distance, or dots. */
 struct pattern {
     const char *name;

@@ -97,7 +97,8 @@ double legend_write(struct canvas *canvas, const struct legend *legend, double y
     const size_t rows = (legend->count + COLUMNS - 1) / COLUMNS;
     for (size_t i = 0; i < legend->count; i++) {
         const struct legend_entry *entry = &legend->entries[i];
-        double x = MARGIN + (double)(i / rows) * width, top = y + (double)(i % rows) * ROW;
+        const size_t column = i / rows, row = i % rows;
+        double x = MARGIN + (double)column * width, top = y + (double)row * ROW;
         const struct lettering lettering = {11, ANCHOR_START, false, false, NULL, width - 48};
         if (entry->sample == SAMPLE_LINE)
             canvas_line(canvas, x, top + 8, x + 32, top + 8, entry->stroke);

@@ -114,7 +114,7 @@ static bool add_value(struct comparing *comparing, const struct value *was, cons
     one.was_by = was != NULL ? compare_cite(comparing, was) : NULL;
     one.is_by = is != NULL ? compare_cite(comparing, is) : NULL;
     bool is_same = is_same_number(was, is, one.was, one.is);
-    if (is_same && (one.was == NULL || !is_cited_anew(was, is)))
+    if (is_same && !(is_in_force(was) && is_in_force(is) && is_cited_anew(was, is)))
         return true;
     one.is_cited_only = is_same;
     one.name = compare_keep(comparing, any->name);

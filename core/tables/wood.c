@@ -103,11 +103,6 @@ const struct wood_species *wood_species_find(const char *name)
     FIND_BY_NAME(species_table, name, name);
 }
 
-const struct wood_species *wood_species_at(size_t at)
-{
-    return at < sizeof species_table / sizeof species_table[0] ? &species_table[at] : NULL;
-}
-
 const struct wood_section *wood_section_find(const char *size)
 {
     FIND_BY_NAME(section_table, size, size);

@@ -14,8 +14,6 @@ struct wood_species {
 
 /* By name; NULL: not in the table. */
 const struct wood_species *wood_species_find(const char *name);
-/* In the table's order; NULL past the end. */
-const struct wood_species *wood_species_at(size_t at);
 
 /* Dressed size of a nominal 2-inch member: actual width and depth, in. */
 struct wood_section {
@@ -75,8 +73,6 @@ struct wood_lateral {
  * above `gravity`; NULL: below all rows, or no such diameter. A thicker plate and a denser member
  * never carry less, so the row found is a safe one. Source: NDS Table 12K, in part. */
 const struct wood_lateral *wood_lateral_find(double plate, double diameter, double gravity);
-/* In the table's order; NULL past the end. */
-const struct wood_lateral *wood_lateral_at(size_t at);
 extern const char wood_lateral_source[];
 
 #endif

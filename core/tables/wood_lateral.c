@@ -66,11 +66,6 @@ static const struct wood_lateral lateral_table[] = {
     {0.134, 0.3125, 0.36, 180, 120},
 };
 
-const struct wood_lateral *wood_lateral_at(size_t at)
-{
-    return at < sizeof lateral_table / sizeof lateral_table[0] ? &lateral_table[at] : NULL;
-}
-
 const struct wood_lateral *wood_lateral_find(double plate, double diameter, double gravity)
 {
     static const double tolerance = 1e-6;
