@@ -293,7 +293,7 @@ static bool keep_text(struct findings *findings, const struct rule_text *text)
 static bool judge_rule(struct judge *judge, size_t at)
 {
     lua_State *lua = judge->lua;
-    struct card card;
+    struct card card = {0};
     size_t order = at << 20;
     struct rule_text *text = rule_text_find(judge, judge->rule->path);
     struct running running = {.judge = judge, .text = text, .card = &card};

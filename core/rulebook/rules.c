@@ -12,9 +12,7 @@ static const struct rule_file *choose_file(const struct book_in_force *in_force,
     size_t at = from;
     for (; at < book->rule_count && strcmp(book->rules[at].id, book->rules[from].id) == 0; at++) {
         const struct rule_file *file = &book->rules[at];
-        if (!file->edition && !best)
-            best = file;
-        else if (file->edition && is_same_name(file->edition, in_force->edition))
+        if (file->edition ? is_same_name(file->edition, in_force->edition) : !best)
             best = file;
     }
     *next = at;

@@ -28,9 +28,9 @@ static struct entry *read_entry(struct resolving *resolving, const struct declar
         if (!copy->bands)
             return NULL;
         memcpy(copy->bands, entry->bands, entry->band_count * sizeof *copy->bands);
+        for (size_t i = 0; i < entry->band_count; i++)
+            read_said(resolving, declaration, &copy->bands[i].said);
     }
-    for (size_t i = 0; i < entry->band_count; i++)
-        read_said(resolving, declaration, &copy->bands[i].said);
     return copy;
 }
 

@@ -139,6 +139,118 @@ return {
   lu.assertStrContains(flat, "For a person: Ask the marshal.")
 end
 
+-- A rule of every kind of answer: advice, a person's, a missing fact, ways of each kind, a fact that is assumed.
+function TestExplain:test_each_kind_of_answer()
+  local book = town("")
+  local function rule(name, about, check, remedy)
+    plumb.write(("%s/%s.lua"):format(book, name), ([[
+return {
+  title = "Rule %s",
+  cite = "T.1",
+  about = "%s",
+  applies = function() return true end,
+  check = function(it) %s end,
+  remedy = "%s",
+}
+]]):format(name, about, check, remedy or "Do it."))
+  end
+  rule("advice", "roof_plane", 'should.not_exceed("Age of the covering", it.age, 1 * year)', "Cover it anew.")
+  rule("ways", "roof_plane", [[shall.meet_one_of {
+    { "old", function() shall.not_exceed("Layers", it.layers, 0) end },
+    { "new", function() shall.be("It is guarded", it.snow_guards) end },
+    { "seen", function() review("Look at it") end },
+    { "told", function() shall.not_exceed("Parapet", it.eave_overhang, 90 * inch) end },
+  }]])
+  rule("person", "roof_plane", 'shall.not_exceed("Layers", it.layers, 2) review("Look at the flashing")')
+  rule("fewer", "circuit", 'shall.not_exceed("Sets", it.parallel_sets, 1)')
+  rule("number", "roof_plane", 'shall.not_exceed("Layers", 1, 2)')
+  local text = plumb.change(plumb.sample("failing"), "      eave_overhang: 16 in\n", "", 2)
+  local path = plumb.folder() .. "/answers.yaml"
+  plumb.write(path, text)
+  local catalogues = plumb.top .. "/samples/catalogue"
+  local function told(name, about)
+    local _, code, errors, flat = explain(path, "--rule", "town/" .. name, "--about", about, "--book", book, "--catalogues", catalogues)
+    lu.assertEquals({ code, errors }, { 0, "" })
+    return flat
+  end
+  local flat = told("advice", "south")
+  lu.assertStrContains(flat, "falls short of advice: Age of the covering is 8 year")
+  lu.assertStrContains(flat, "Falls short of advice: ")
+  lu.assertStrContains(flat, "to do: Cover it anew.")
+  lu.assertStrContains(flat, "T.1, town, ")
+  flat = told("ways", "roof_plane south")
+  lu.assertStrContains(flat, "one of 4 ways is enough: open")
+  for _, way in ipairs { '1, "old": not met', '2, "new": not met', '3, "seen": for a person', '4, "told": open' } do
+    lu.assertStrContains(flat, "way " .. way)
+  end
+  lu.assertStrContains(flat, "Open: ")
+  lu.assertNotStrContains(flat, "to do:")
+  flat = told("person", "roof_plane:south")
+  lu.assertStrContains(flat, "holds: Layers is 1; at most 2 is allowed")
+  lu.assertStrContains(flat, "for a person: Look at the flashing")
+  lu.assertStrContains(flat, "For a person: ")
+  flat = told("fewer", "inverter-run")
+  lu.assertStrContains(flat, "circuit inverter-run: parallel_sets = 1, assumed: one conductor per pole")
+  lu.assertStrContains(flat, "Stands: ")
+  flat = told("number", "south")
+  lu.assertNotStrContains(flat, "Facts of the design") -- it read none
+end
+
+function TestExplain:test_who_lifted_it()
+  local book = town([[
+waivers:
+  - {rule: town/layers, about: "roof_plane:south", reason: seen on site, granted_by: Chief Official, permit: B-2026-0412, from: 2026-01-01, until: 2027-01-01}
+]])
+  plumb.write(book .. "/layers.lua", [[
+return {
+  title = "Layers",
+  cite = "T.1",
+  about = "roof_plane",
+  applies = function() return true end,
+  check = function(plane) shall.not_exceed("Layers", plane.layers, 0) end,
+}
+]])
+  plumb.write(book .. "/look.lua", [[
+return {
+  title = "Flashing",
+  cite = "T.2",
+  about = "roof_plane",
+  applies = function() return true end,
+  check = function() review("Look at the flashing") end,
+}
+]])
+  local path = plumb.folder() .. "/lifted.yaml"
+  plumb.write(path, plumb.sample("failing"))
+  local pipe = assert(io.popen("sha256sum < '" .. path .. "'"))
+  local digest = pipe:read("a"):match("^%x+")
+  pipe:close()
+  plumb.write(plumb.folder() .. "/lifted.signoff.yaml", ([[
+- {rule: town/look, about: "roof_plane:south", verdict: accepted, by: Ada Thornbury, license: PE 20418, why: seen from the ladder, on: 2026-08-10, digest: %s}
+]]):format(digest))
+  local catalogues = plumb.top .. "/samples/catalogue"
+  local _, code, errors, flat = explain(path, "--rule", "town/layers", "--about", "south", "--book", book, "--on", "2026-08-10", "--catalogues", catalogues)
+  lu.assertEquals({ code, errors }, { 0, "" })
+  lu.assertStrContains(flat, "Fails, waived: ")
+  lu.assertStrContains(flat, "waived by Chief Official: seen on site")
+  _, code, errors, flat = explain(path, "--rule", "town/look", "--about", "south", "--book", book, "--on", "2026-08-10", "--catalogues", catalogues)
+  lu.assertEquals({ code, errors }, { 0, "" })
+  lu.assertStrContains(flat, "For a person, and signed: ")
+  lu.assertStrContains(flat, "accepted by Ada Thornbury, license PE 20418, on 2026-08-10: seen from the ladder")
+end
+
+-- What no rule covers is a finding of the program itself.
+function TestExplain:test_what_no_book_has_a_rule_for()
+  local path = plumb.folder() .. "/battery.yaml"
+  plumb.write(path, plumb.change(plumb.sample("failing"), "other_sources: none", "other_sources: [{name: tank, kind: storage}]"))
+  local _, code, errors, flat = explain(path, "--rule", "plumbrule/scope", "--book", town(""), "--catalogues", plumb.top .. "/samples/catalogue")
+  lu.assertEquals({ code, errors }, { 0, "" })
+  lu.assertStrContains(flat, "plumbrule/scope, ")
+  lu.assertStrContains(flat, "source tank")
+  _, code, errors = explain(path, "--rule", "plumbrule/scop", "--book", town(""), "--catalogues", plumb.top .. "/samples/catalogue")
+  lu.assertEquals(code, 64)
+  lu.assertStrContains(errors, "did you mean 'plumbrule/scope'?")
+end
+
 local result = lu.LuaUnit.run()
 plumb.clean()
 os.exit(result)

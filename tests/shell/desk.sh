@@ -111,6 +111,19 @@ err "it takes text, json"
 ends 64 "an option given twice" check stands.yaml --on 2026-01-01 --on 2026-01-02
 err "--on is given twice"
 
+
+# The manual has each command and its options.
+ends 0 "the manual is written" "$PLUMBRULE" --manual
+out ".TH PLUMBRULE 1"
+out '.B \-f\fR, \fB\-\-format \fIFORMAT'
+out "One of: text, json, ndjson, sarif, junit, html."
+out "May be given several times."
+for command in check explain books rules prove compare draw calc new lint schema; do
+    out ".SS plumbrule $command"
+done
+for code in 0 1 2 3 4 64 70 74; do
+    out ".B $code"
+done
 # --- check ---------------------------------------------------------------------------------------
 ends 64 "no design" check
 err "no design is named"

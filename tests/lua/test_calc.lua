@@ -1,0 +1,80 @@
+-- plumbrule calc: one calculator by hand, and what it says to what it cannot take.
+local lu = require("luaunit")
+local plumb = require("plumb")
+
+TestCalc = {}
+
+local function calc(...)
+  local output, code, errors = plumb.run({ "calc", ... })
+  return output, code, errors
+end
+
+local function refused(part, ...)
+  local output, code, errors = calc(...)
+  lu.assertEquals({ output, code }, { "", 64 })
+  lu.assertStrContains(errors, part)
+end
+
+function TestCalc:test_the_list_says_what_each_takes()
+  local output, code = calc()
+  local flat = output:gsub("%s+", " ")
+  lu.assertEquals(code, 0)
+  lu.assertStrContains(flat, "modules Modules in series. (number, from 1 to 200)")
+  lu.assertStrContains(flat, "open_circuit_voltage Open-circuit voltage of one module at 25 °C. (voltage in V, from 1 to 400)")
+  lu.assertStrContains(flat, "material Its material. (one of copper, aluminum)")
+  lu.assertStrContains(flat, "heated Is the building heated in winter? (yes or no)")
+  lu.assertStrContains(flat, "coated Tinned copper? (yes or no; may be left out)")
+  lu.assertStrContains(flat, "voltage gives: Voltage of the string.")
+  for line in output:gmatch("[^\n]+") do lu.assertTrue(utf8.len(line) <= 80, line) end
+end
+
+-- 10 modules of 40 V at -5 °C, 30 K below 25 °C, with -0.25 %/°C: 10 * 40 V * (1 + 30 * 0.0025) = 430 V.
+function TestCalc:test_a_result_with_its_working()
+  local output, code = calc("cold_voltage", "modules=10", "open_circuit_voltage=40 V", "temperature=-5 °C", "coefficient=-0.25 %/°C")
+  lu.assertEquals(code, 0)
+  lu.assertStrContains(output, "voltage = 430 V\n")
+  lu.assertStrContains(output, "\nWorking\n")
+  lu.assertStrContains(output, "NEC 690.7(A)")
+end
+
+function TestCalc:test_yes_no_and_words()
+  local output, code = calc("snow_thermal_factor", "edition=7-16", "heated=yes", "ventilated=no")
+  lu.assertEquals({ output:match("^[^\n]*"), code }, { "factor = 1", 0 })
+  output, code = calc("snow_thermal_factor", "edition=7-16", "heated=no", "ventilated=no")
+  lu.assertEquals({ output:match("^[^\n]*"), code }, { "factor = 1.2", 0 })
+  refused("ventilated: it is neither yes nor no; it takes yes or no", "snow_thermal_factor", "edition=7-16", "heated=yes", "ventilated=maybe")
+  refused("it takes one of 7-10, 7-16, 7-22", "snow_thermal_factor", "edition=7-99", "heated=yes", "ventilated=no")
+end
+
+function TestCalc:test_inputs_that_cannot_be()
+  refused("ventilated: it is not given", "snow_thermal_factor", "edition=7-16", "heated=yes")
+  refused("heated: it is given twice", "snow_thermal_factor", "heated=yes", "heated=no")
+  refused("has no input 'edtion'; did you mean edition", "snow_thermal_factor", "edtion=7-16")
+  refused("has no input 'moon'; it has edition, heated, ventilated", "snow_thermal_factor", "moon=full")
+  refused("'edition' is no INPUT=VALUE", "snow_thermal_factor", "edition")
+  refused("it takes current in A", "ocpd_up", "current=20 V")
+  refused("modules: ", "cold_voltage", "modules=many")
+  refused("modules: ", "cold_voltage", "modules=0", "open_circuit_voltage=40 V", "temperature=-5 °C", "coefficient=-0.25 %/°C")
+  refused("give coefficient", "cold_voltage", "modules=10", "open_circuit_voltage=40 V", "temperature=-5 °C")
+end
+
+function TestCalc:test_calculators_that_are_not_there()
+  refused("did you mean 'ocpd_up'?", "ocpd_upp", "current=20 A")
+  refused("there is no calculator 'moon'; plumbrule calc lists them all", "moon")
+  -- one that works on things of a design is none to be run by hand
+  refused("there is no calculator", "clearance")
+end
+
+-- Past the end of a table it is a person who must judge: no number is made up.
+function TestCalc:test_beyond_a_table()
+  local output, code, errors = calc("ocpd_up", "current=20.5 A", "edition=2023")
+  lu.assertEquals(code, 0, errors)
+  lu.assertStrContains(output, "25 A")
+  output, code, errors = calc("ocpd_down", "current=2 A", "edition=2023")
+  lu.assertEquals({ output, code }, { "", 2 })
+  lu.assertStrContains(errors, "ocpd_down cannot tell; a person must judge: ")
+end
+
+local result = lu.LuaUnit.run()
+plumb.clean()
+os.exit(result)
