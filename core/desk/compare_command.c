@@ -1,7 +1,6 @@
 /* plumbrule compare: what a change of books does to designs. */
 #include "desk.h"
 
-#include <stdio.h>
 #include <string.h>
 
 #include "compare.h"
@@ -101,13 +100,8 @@ static enum plumbrule_end compare(struct desk *desk, const struct compare_option
     struct problems problems = {.arena = desk->arena};
     if (!review_compare(comparison, options, desk->operands.items + first,
                         desk->operands.count - first, desk->arena, &problems) ||
-        !write_comparison(desk, comparison, &problems))
+        !write_comparison(desk, comparison, &problems) || !desk_tell(&problems))
         return PLUMBRULE_NO_MEMORY;
-    struct text told = {0};
-    report_write_problems(&told, &problems, false);
-    if (told.bytes != NULL)
-        fputs(told.bytes, stderr);
-    text_free(&told);
     return (enum plumbrule_end)exit_code_first(comparison_code(comparison),
                                                exit_code(NULL, &problems, true));
 }

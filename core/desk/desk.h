@@ -118,6 +118,8 @@ const struct ending *ending_at(size_t at);
 /* The manual page, for troff with the man macros. */
 void manual_write(struct text *out);
 
+/* Tells on the error stream what went wrong. False: there was no memory, and nothing is told. */
+bool desk_tell(const struct problems *problems);
 /* Writes the desk's output where it belongs. The code, or PLUMBRULE_NOT_WRITTEN. */
 enum plumbrule_end desk_write(struct desk *desk, enum plumbrule_end end);
 /* The whole program. */

@@ -1,7 +1,6 @@
 /* plumbrule draw: one drawing of a design, as SVG. */
 #include "desk.h"
 
-#include <stdio.h>
 #include <string.h>
 
 #include "drawing.h"
@@ -28,17 +27,6 @@ static void forget_book(struct problems *problems)
             strcmp(problems->items[i].code, "date-missing") != 0)
             problems->items[kept++] = problems->items[i];
     problems->count = kept;
-}
-
-static void tell(const struct problems *problems)
-{
-    struct text text = {0};
-    if (problems->count == 0)
-        return;
-    report_write_problems(&text, problems, false);
-    if (text.bytes != NULL)
-        fputs(text.bytes, stderr);
-    text_free(&text);
 }
 
 static bool write_drawing(struct desk *desk, const struct review *review, const char *path)
@@ -68,7 +56,8 @@ static enum plumbrule_end draw(struct desk *desk, struct bench *bench,
         return PLUMBRULE_NO_MEMORY;
     if (options->books == NULL)
         forget_book(&review.problems);
-    tell(&review.problems);
+    if (!desk_tell(&review.problems))
+        return PLUMBRULE_NO_MEMORY;
     if (review.design == NULL) {
         desk->given[FLAG_OUTPUT].count = 0; /* an older drawing stays as it is */
         return PLUMBRULE_UNREAD;

@@ -1,7 +1,6 @@
 /* plumbrule explain: the whole working of what one rule says. */
 #include "desk.h"
 
-#include <stdio.h>
 #include <string.h>
 
 #include "explanation.h"
@@ -135,11 +134,8 @@ static enum plumbrule_end review_and_explain(struct desk *desk, struct bench *be
     enum plumbrule_end end = PLUMBRULE_STANDS;
     if (review.design != NULL && review.rulebook != NULL)
         end = explain(desk, &review, &report);
-    struct text told = {0}; /* the problems live in the bench's arena */
-    report_write_problems(&told, &review.problems, false);
-    if (told.bytes != NULL)
-        fputs(told.bytes, stderr);
-    text_free(&told);
+    if (!desk_tell(&review.problems)) /* they live in the bench's arena */
+        return PLUMBRULE_NO_MEMORY;
     int code = exit_code(NULL, &review.problems, any_rule_holds(review.rulebook));
     return (enum plumbrule_end)exit_code_first((int)end, code);
 }

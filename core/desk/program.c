@@ -111,18 +111,15 @@ static enum plumbrule_end run(struct desk *desk, int argc, char **argv)
     return PLUMBRULE_STANDS;
 }
 
-static const char NO_MEMORY[] = "plumbrule: there is no memory left\n";
-
-/* What went wrong at the desk itself goes to the error stream. */
-static void tell_problems(const struct problems *problems)
+bool desk_tell(const struct problems *problems)
 {
     struct text text = {0};
     report_write_problems(&text, problems, false);
-    if (text.is_short)
-        fputs(NO_MEMORY, stderr);
-    else if (text.bytes != NULL)
+    bool is_told = !text.is_short;
+    if (is_told && text.bytes != NULL)
         fputs(text.bytes, stderr);
     text_free(&text);
+    return is_told;
 }
 
 int desk_main(int argc, char **argv)
@@ -135,10 +132,11 @@ int desk_main(int argc, char **argv)
         end = PLUMBRULE_NO_MEMORY; /* whatever came of what is not there */
     if (end != PLUMBRULE_NO_MEMORY && end != PLUMBRULE_COMMAND)
         end = desk_write(&desk, end);
-    if (end == PLUMBRULE_NO_MEMORY)
-        fputs(NO_MEMORY, stderr);
-    else
-        tell_problems(&desk.problems);
+    bool is_told = end != PLUMBRULE_NO_MEMORY && desk_tell(&desk.problems);
+    if (!is_told) {
+        fputs("plumbrule: there is no memory left\n", stderr);
+        end = (enum plumbrule_end)exit_code_first((int)end, PLUMBRULE_NO_MEMORY);
+    }
     text_free(&desk.out);
     arena_free(desk.arena);
     return (int)end;

@@ -1,7 +1,6 @@
 /* plumbrule prove: the cases of books. */
 #include "desk.h"
 
-#include <stdio.h>
 #include <string.h>
 
 #include "prove.h"
@@ -46,13 +45,8 @@ static enum plumbrule_end prove_all(struct desk *desk, struct bench *bench)
             return PLUMBRULE_NO_MEMORY;
         end = (enum plumbrule_end)exit_code_first((int)end, (int)end_of(&proofs[i]));
     }
-    if (!write_proofs(desk, proofs, count, &problems))
+    if (!write_proofs(desk, proofs, count, &problems) || !desk_tell(&problems))
         return PLUMBRULE_NO_MEMORY;
-    struct text told = {0};
-    report_write_problems(&told, &problems, false);
-    if (told.bytes != NULL)
-        fputs(told.bytes, stderr);
-    text_free(&told);
     return (enum plumbrule_end)exit_code_first((int)end, exit_code(NULL, &problems, true));
 }
 

@@ -1,7 +1,6 @@
 /* plumbrule rules: what is in force on a day. */
 #include "desk.h"
 
-#include <stdio.h>
 #include <string.h>
 
 #include "listing.h"
@@ -45,14 +44,9 @@ static enum plumbrule_end list_rules(struct desk *desk, struct bench *bench)
                           ? list_rules_as_json(&desk->out, review.rulebook, entries, count)
                           : list_rules_as_text(&desk->out, review.rulebook, entries, count));
     }
-    struct text told = {0}; /* the problems live in the bench's arena */
-    report_write_problems(&told, &review.problems, false);
-    if (told.bytes != NULL)
-        fputs(told.bytes, stderr);
-    text_free(&told);
-    return is_written ? (enum plumbrule_end)exit_code(NULL, &review.problems,
-                                                      any_rule_holds(review.rulebook))
-                      : PLUMBRULE_NO_MEMORY;
+    if (!desk_tell(&review.problems) || !is_written) /* they live in the bench's arena */
+        return PLUMBRULE_NO_MEMORY;
+    return (enum plumbrule_end)exit_code(NULL, &review.problems, any_rule_holds(review.rulebook));
 }
 
 enum plumbrule_end run_rules(struct desk *desk)
