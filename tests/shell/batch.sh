@@ -110,18 +110,56 @@ begin() {
     batch=$!
     exec 9>"$work/fifo"
 }
-await_lines() {
-    for _ in 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20; do
-        [ "$(wc -l <"$work/out")" -ge "$1" ] && return
-        sleep 0.25
+# await WHAT COMMAND…: until it ends well; that takes a minute at most, on a machine that is busy too.
+await() {
+    what=$1 turns=0
+    shift
+    until "$@"; do
+        turns=$((turns + 1))
+        [ $turns -lt 600 ] || { wrong "waited in vain: $what"; return 1; }
+        sleep 0.1
     done
-    wrong "line $1 does not come"
+}
+has_lines() { [ "$(wc -l <"$work/out")" -ge "$1" ]; }
+await_lines() { await "line $1" has_lines "$1"; }
+workers_of() { ps -o pid= --ppid "$1" | tr -d ' '; }
+# Two workers, and none of those named.
+are_replaced() {
+    there=$(workers_of $batch)
+    for worker in "$@"; do
+        case " $(echo $there) " in *" $worker "*) return 1 ;; esac
+    done
+    [ "$(echo "$there" | grep -c .)" -eq 2 ]
+}
+are_gone() {
+    for worker in "$@"; do
+        case $(ps -o stat= -p "$worker") in '' | Z*) ;; *) return 1 ;; esac
+    done
+}
+# A path waits in the pipe of each of these stopped workers: it has been handed a design. The list is their descriptor 0.
+are_handed() {
+    python3 - "$@" <<'END'
+import fcntl, os, stat, struct, sys, termios
+def waiting(process):
+    most = 0
+    for name in os.listdir(f"/proc/{process}/fd"):
+        path = f"/proc/{process}/fd/{name}"
+        if name != "0" and stat.S_ISFIFO(os.stat(path).st_mode):
+            end = os.open(path, os.O_RDONLY | os.O_NONBLOCK)
+            most = max(most, struct.unpack("i", fcntl.ioctl(end, termios.FIONREAD, bytes(4)))[0])
+            os.close(end)
+    return most
+sys.exit(0 if all(waiting(process) > 0 for process in sys.argv[1:]) else 1)
+END
 }
 begin
 echo quill-hollow/standing.yaml >&9
 await_lines 1
-for worker in $(ps -o pid= --ppid $batch); do kill -KILL "$worker"; done
-sleep 0.3
+lost=$(workers_of $batch)
+# shellcheck disable=SC2086
+kill -KILL $lost
+# shellcheck disable=SC2086
+await "other workers" are_replaced $lost
 grep -v '^$' "$work/list" >&9
 exec 9>&-
 wait $batch
@@ -132,11 +170,14 @@ sed 1d "$work/out" | cmp -s - "$work/lines1" || wrong "lines after workers were 
 begin
 echo quill-hollow/standing.yaml >&9
 await_lines 1
-stopped=$(ps -o pid= --ppid $batch)
-for worker in $stopped; do kill -STOP "$worker"; done
+stopped=$(workers_of $batch)
+# shellcheck disable=SC2086
+kill -STOP $stopped
 printf 'quill-hollow/standing.yaml\nquill-hollow/failing.yaml\nquill-hollow/unfinished.yaml\n' >&9
-sleep 2 # until both have been handed one, on a machine that is busy too
-for worker in $stopped; do kill -KILL "$worker"; done
+# shellcheck disable=SC2086
+await "a design for each worker" are_handed $stopped
+# shellcheck disable=SC2086
+kill -KILL $stopped
 exec 9>&-
 wait $batch
 equal "end with a design cut off" $? 70
@@ -149,14 +190,16 @@ for signal in TERM HUP; do
     begin
     cat "$work/longer" >&9
     await_lines 3
+    workers=$(workers_of $batch)
+    equal "workers before $signal" "$(echo "$workers" | grep -c .)" 2
     kill -$signal $batch
     wait $batch 2>/dev/null
     end=$?
     exec 9>&-
     equal "end by $signal" "$(kill -l $end)" $signal
     equal "half lines after $signal" "$(grep -vc '^{.*}$' "$work/out")" 0
-    sleep 0.2
-    equal "workers left after $signal" "$(ps -o pid= --ppid $batch)" ""
+    # shellcheck disable=SC2086
+    await "the end of workers after $signal" are_gone $workers
 done
 # What a shell runs behind itself ignores SIGINT: this one runs in front.
 mkfifo "$work/endless"
