@@ -92,6 +92,74 @@ function TestFormats:test_junit_counts_what_it_holds()
   lu.assertTrue(count((report("junit", { "unfinished" })), "<error ") > 0) -- unknown is no pass
 end
 
+-- A design with mistakes: each format tells them with their places, and none of them reads as a pass.
+function TestFormats:test_problems_in_every_format()
+  local path = plumb.folder() .. "/wrong.yaml"
+  local text = plumb.change(plumb.sample("standing"), "exposure: C", "exposure: Z")
+  plumb.write(path, plumb.change(text, "  stories: 1", "  stores: 1"))
+  local function told(format)
+    local output, code = plumb.run({ "check", path, "--book", "marrow-bay", "--format", format, "--catalogues", plumb.top .. "/samples/catalogue" })
+    lu.assertEquals(code, 3, format)
+    return output
+  end
+  local run = cjson.decode(told("sarif")).runs[1]
+  local notes = run.invocations[1].toolExecutionNotifications
+  lu.assertEquals(#run.results, 0)
+  lu.assertFalse(run.invocations[1].executionSuccessful)
+  lu.assertEquals(#notes, 2)
+  lu.assertEquals({ notes[1].level, notes[2].level }, { "error", "error" })
+  lu.assertEquals(notes[1].locations[1].physicalLocation.artifactLocation.uri, "file://" .. path)
+  lu.assertStrContains(notes[1].message.text, "exposure")
+  local xml = told("junit")
+  lu.assertEquals({ count(xml, "<testcase "), count(xml, "<error ") }, { 2, 2 })
+  lu.assertStrContains(xml, 'tests="2" failures="0" errors="2" skipped="0"')
+  lu.assertStrContains(xml, 'classname="plumbrule/problem"')
+  lu.assertStrContains(xml, path .. ":")
+  local html = told("html")
+  lu.assertStrContains(html, "exposure: Z") -- the line as it stands
+  lu.assertStrContains(html, "stores")
+  lu.assertEquals(#cjson.decode(told("json")).problems, 2)
+end
+
+-- What is wrong in a book is the tool's configuration, not the run; the day may be missing, too.
+function TestFormats:test_problems_of_books_and_of_the_day()
+  local folder = plumb.folder() .. "/broken"
+  os.execute("mkdir -p '" .. folder .. "'")
+  plumb.write(folder .. "/book.yaml", "book: broken\ntitle: B\nmaintained_by: nobody\nrole: authority\nscope: roofs\n")
+  plumb.write(folder .. "/bad.lua", "return {\n  title = 'x', cite = 'y', about = 'roof_plane',\n  check = function(plane) shall.be('It is', plane.nothing) end,\n}\n")
+  plumb.write(folder .. "/advice.lua", "return {\n  title = 'Advice', about = 'roof_plane', cite = 'B.2',\n  applies = function() return true end,\n"
+    .. "  check = function() should.be('It is white', false) end,\n  remedy = 'Paint it.',\n}\n")
+  local function told(format, ...)
+    return plumb.run({ "check", sample("standing"), "--book", folder, "--format", format, ... })
+  end
+  local output, code = told("sarif")
+  local run = cjson.decode(output).runs[1]
+  lu.assertEquals(code, 4)
+  lu.assertTrue(#run.invocations[1].toolConfigurationNotifications > 0)
+  local warnings = 0
+  for _, result in ipairs(run.results) do
+    if result.ruleId == "broken/advice" then
+      warnings = warnings + 1
+      lu.assertEquals({ result.kind, result.level }, { "fail", "warning" })
+    end
+  end
+  lu.assertEquals(warnings, 2)
+  local xml = told("junit")
+  lu.assertEquals(count(xml, "Advice not followed%. "), 2)
+  lu.assertStrContains(xml, "To do: Paint it.")
+  lu.assertEquals(count(xml, "<failure "), 0)
+  local html = told("html")
+  lu.assertStrContains(html, "Paint it.")
+  -- without a day nothing is held against anything
+  local path = plumb.folder() .. "/dateless.yaml"
+  plumb.write(path, plumb.change(plumb.sample("standing"), "  permit_application_date: 2026-08-03\n", ""))
+  for _, format in ipairs { "sarif", "junit", "html", "json", "ndjson", "text" } do
+    output, code = plumb.run({ "check", path, "--book", "marrow-bay", "--format", format, "--catalogues", plumb.top .. "/samples/catalogue" })
+    lu.assertEquals(code, 3, format)
+    lu.assertStrContains(output, "permit_application_date")
+  end
+end
+
 function TestFormats:test_html_is_one_file_per_design()
   local _, code, errors = report("html", { "failing", "standing" })
   lu.assertEquals(code, 64)
