@@ -347,6 +347,17 @@ bool judge_review(struct findings *findings, struct judge *judge, const struct d
     return is_kept && !arena_is_short(findings->arena);
 }
 
+/* In the arena, where they outlive the judge's own copies. */
+static bool copy_card(struct card *card, struct arena *arena)
+{
+    const char **texts[] = {&card->title, &card->cite, &card->about, &card->remedy};
+    for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++)
+        if (*texts[i] != NULL &&
+            (*texts[i] = arena_copy(arena, *texts[i], strlen(*texts[i]))) == NULL)
+            return false;
+    return true;
+}
+
 bool judge_read_card(struct card *out, struct judge *judge, const struct rule *rule,
                      struct arena *arena, struct problems *problems)
 {
@@ -368,5 +379,5 @@ bool judge_read_card(struct card *out, struct judge *judge, const struct rule *r
     if (status != LUA_OK)
         tell_bad_card(judge, status);
     lua_settop(judge->lua, 0);
-    return status == LUA_OK;
+    return status == LUA_OK && copy_card(out, arena);
 }

@@ -393,6 +393,7 @@
 ---@field support_spacing plumbrule.quantity Distance between supports.
 ---@field in_sunlight boolean Is it exposed to sunlight?
 ---@field dc_and_ac_separated boolean Is it apart from circuits of the other kind?
+---@field shares_with plumbrule.word What else is in its raceway, cable or boxes without a partition, the farthest from it: control circuits of the PV system, an inverter's output, circuits of other systems.
 ---@field identified boolean Are its conductors grouped, and marked with their circuit and polarity, at every box, splice and terminal?
 ---@field ocpd plumbrule.word What protects it.
 ---@field ocpd_rating plumbrule.quantity Rating of that device.
@@ -434,6 +435,7 @@
 ---@field conductor_ampacity plumbrule.quantity Their ampacity, all in parallel together; the table's figure bounds it.
 ---@field available_fault_current plumbrule.quantity Available fault current at the service, from the utility.
 ---@field work plumbrule.word What happens to the service in this project.
+---@field like_for_like boolean Does the work leave its rating and its loads as they were?
 ---@field surge_protection boolean Is there a surge-protective device?
 ---@field emergency_disconnect boolean Is there an emergency disconnect outside?
 ---@field load_calculation plumbrule.load_calculation What its loads add up from.
@@ -486,6 +488,7 @@
 ---@field is_between_array_and_service fun(self): boolean Is any source behind it?
 ---@field path_up fun(self): number, any The panels between it and the service.
 ---@field needed_spaces fun(self): number Spaces that its new breakers take.
+---@field crowded_spaces fun(self): number, number Spaces that the design gives to more breakers than they hold.
 
 ---@class (exact) plumbrule.busbar One bus of a panelboard, with the device that protects it.
 ---@field rating plumbrule.quantity Rating of the bus.
@@ -510,7 +513,7 @@
 ---@field duty plumbrule.word Main, load, source or feeder.
 ---@field rating plumbrule.quantity Its rating.
 ---@field poles integer Its poles.
----@field position integer Its space, counted from the feed.
+---@field position integer The number of its space, of several the lowest, as panels print them: odd ones on one side and even ones on the other, 1 and 2 nearest to the feed (count them so where the print begins elsewhere; as printed on a bus fed in its middle). A breaker of two poles takes the next of its side, too: 5 and 7.
 ---@field place plumbrule.word Where it stands on the bus.
 ---@field serves plumbrule.branch|plumbrule.inverter|plumbrule.panel|plumbrule.source|nil What is behind it; none for an ordinary load.
 ---@field suitable_for_backfeed boolean May it be backfed (not marked line and load)?
@@ -540,6 +543,8 @@
 ---@field service_rated boolean Is it suitable for use as service equipment?
 ---@field within_sight boolean Is it within sight of the equipment?
 ---@field distance plumbrule.quantity Distance from the equipment it isolates.
+---@field remote_control boolean Can a control beside the equipment open it from there?
+---@field control_distance plumbrule.quantity Distance of that control from the equipment.
 ---@field distance_to_meter plumbrule.quantity Distance from the utility meter.
 ---@field count integer Switches or breakers in this group.
 ---@field poles integer Its poles; on the DC side each string has two of its own where there are enough.
@@ -575,6 +580,7 @@
 ---@field side plumbrule.word Load side, feeder or supply side.
 ---@field at plumbrule.circuit|plumbrule.panel|plumbrule.busbar|nil Where.
 ---@field conductors plumbrule.circuit|nil The conductors that reach it.
+---@field disconnect plumbrule.disconnect|nil The disconnect on the supply side, where it is not that of the PV system.
 ---@field ocpd_rating plumbrule.quantity Rating of the overcurrent device at it.
 ---@field ocpd_distance plumbrule.quantity Conductor length from the connection to that device.
 ---@field inside_building boolean Are the connected conductors inside the building?
