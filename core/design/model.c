@@ -104,7 +104,7 @@ enum kind_id kind_find(const char *name)
 int kind_find_fact(const struct kind *kind, const char *name)
 {
     for (size_t slot = 0; slot < kind->fact_count; slot++)
-        if (strcmp(kind->facts[slot].name, name) == 0)
+        if (kind->facts[slot].name[0] == name[0] && strcmp(kind->facts[slot].name, name) == 0)
             return (int)slot;
     return -1;
 }

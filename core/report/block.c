@@ -16,7 +16,7 @@ const char *about_text(const struct finding *finding, struct arena *arena)
 {
     return strcmp(finding->about_kind, finding->about_name) == 0
                ? finding->about_kind
-               : arena_format(arena, "%s %s", finding->about_kind, finding->about_name);
+               : ARENA_JOIN(arena, finding->about_kind, " ", finding->about_name);
 }
 
 bool block_tell(const struct block *block, const char *label, const char *text)

@@ -114,7 +114,7 @@ static struct gathered gather(size_t *at, const struct findings *findings, enum 
             continue;
         take_margin(&gathered, next);
         if (++gathered.count > 1 && gathered.count <= GATHERED)
-            gathered.text = arena_format(arena, "%s, %s", gathered.text, next->about_name);
+            gathered.text = ARENA_JOIN(arena, gathered.text, ", ", next->about_name);
     }
     if (gathered.count > GATHERED && gathered.text != NULL)
         gathered.text =
@@ -131,9 +131,11 @@ static bool write_brief(struct page *page, size_t *at, const struct findings *fi
     struct gathered gathered = gather(at, findings, outcome, arena);
     if (gathered.has_margin)
         margin_write(margin, sizeof margin, gathered.margin);
+    if (gathered.text == NULL)
+        return false;
     const char *label = arena_format(arena, "%8s", margin);
-    const char *text = arena_format(arena, "%s: %s", finding->title, gathered.text);
-    if (gathered.text == NULL || label == NULL || text == NULL)
+    const char *text = ARENA_JOIN(arena, finding->title, ": ", gathered.text);
+    if (label == NULL || text == NULL)
         return false;
     page_paragraph(page, 0, label, STYLE_GOOD, 10, text);
     return true;
