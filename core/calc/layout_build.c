@@ -135,6 +135,7 @@ static void place_module(struct layout_module *module, const struct layout_plane
     bool is_in = flat_contains(&outline, smaller[0], 0);
     module->is_over_edge = !is_apart || !is_in;
     module->is_off_plane = is_apart && !is_in;
+    module->edge_distance = -1;
 }
 
 /* How large the modules of a model are; that of the module before need not be read again. */

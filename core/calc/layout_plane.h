@@ -22,8 +22,9 @@ enum layout_part {
 struct layout_module {
     const struct object *object;
     struct point corners[4];
-    bool is_over_edge; /* stands out past the outline by more than LAYOUT_SLACK */
-    bool is_off_plane; /* does not lie on the plane at all */
+    bool is_over_edge;    /* stands out past the outline by more than LAYOUT_SLACK */
+    bool is_off_plane;    /* does not lie on the plane at all */
+    double edge_distance; /* as wind asks for it; < 0: it has not yet */
 };
 
 struct layout_obstruction {

@@ -16,8 +16,8 @@ bool placed_need(const struct object **out, unsigned slot, struct working *worki
 /* A spot of the array: a whole module, or the point of an attachment under it. */
 struct placed_spot {
     const struct layout_plane *plane;
-    const struct layout_module *module; /* it lies on, or is nearest to */
-    struct point low, high;             /* the spot's own reach, in the plane */
+    struct layout_module *module; /* it lies on, or is nearest to */
+    struct point low, high;       /* the spot's own reach, in the plane */
 };
 
 /* Does the spot lie within 1.5 Lp of an exposed edge of its array (ASCE 7-16 29.4.4)? An edge is

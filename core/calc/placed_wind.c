@@ -90,6 +90,8 @@ static double edge_distance(const struct placed_spot *spot)
 {
     struct shape shape = layout_module_shape(spot->module);
     double least = INFINITY;
+    if (spot->module->edge_distance >= 0)
+        return spot->module->edge_distance;
     for (size_t i = 0; i < spot->plane->count; i++) {
         struct shape side = layout_side_of(spot->plane, i);
         struct point nearest[2];
@@ -97,7 +99,7 @@ static double edge_distance(const struct placed_spot *spot)
         if (strcmp(kind, "valley") != 0 && strcmp(kind, "wall") != 0)
             least = fmin(least, flat_distance(&shape, &side, nearest));
     }
-    return spot->module->is_over_edge ? 0 : least;
+    return spot->module->edge_distance = spot->module->is_over_edge ? 0 : least;
 }
 
 /* May the section for panels parallel to the roof be used? 7-10 has none, and its practice takes
@@ -240,7 +242,7 @@ static bool run_module_wind_pressure(struct amount *results, const struct object
     size_t at = layout_place_of(about, plane->modules, plane->module_count, sizeof *plane->modules);
     if (at == plane->module_count)
         return working_wrong(working, NULL, "module %s is removed", about->path);
-    const struct layout_module *module = &plane->modules[at];
+    struct layout_module *module = &plane->modules[at];
     struct placed_spot spot = {plane, module, module->corners[0], module->corners[2]};
     return find_pressure(results, &placed_calculators[OF_MODULE], about, &spot,
                          flat_area(module->corners, 4), inputs, working);
@@ -260,9 +262,9 @@ static double square_to(const struct layout_module *module, struct point at)
 }
 
 /* The module that the point lies under, or the nearest; of two as near the first. */
-static const struct layout_module *nearest_module(const struct layout_plane *plane, struct point at)
+static struct layout_module *nearest_module(const struct layout_plane *plane, struct point at)
 {
-    const struct layout_module *nearest = NULL;
+    struct layout_module *nearest = NULL;
     double least = INFINITY, bound = INFINITY;
     struct shape point = {&at, 1, false};
     for (size_t i = 0; i < plane->module_count; i++)
