@@ -5,7 +5,7 @@ local cjson = require("cjson")
 local plumb = require("plumb")
 
 -- Line by line, as `check` writes many designs: much faster than a start for each.
-local function check_all(texts)
+local function check_all(texts, book)
   local folder, names = plumb.folder(), {}
   for i, text in ipairs(texts) do
     names[i] = ("%s/meta-%04d.yaml"):format(folder, i)
@@ -13,7 +13,7 @@ local function check_all(texts)
   end
   plumb.write(folder .. "/meta.list", table.concat(names, "\n") .. "\n")
   local output = plumb.run({ "check", "--from-list", folder .. "/meta.list", "--jobs", "2", "--with-working",
-    "--book", "marrow-bay", "--catalogues", plumb.top .. "/samples/catalogue" })
+    "--book", book or "marrow-bay", "--catalogues", plumb.top .. "/samples/catalogue" })
   local reports = {}
   for line in output:gmatch("[^\n]+") do
     local report = cjson.decode(line)
@@ -88,8 +88,10 @@ local function reads(finding, fact)
   return false
 end
 
--- Does a pass that read the fact stand without it: another way of several holds, or an assumption is said?
+-- Does a pass that read the fact stand without it: another way of several holds, an assumption is said, or (a maker's
+-- ampacity) the table has a figure of its own, which the fact could only lower?
 local function stands_without(finding, fact)
+  if fact.key == "ampacity" then return true end
   for _, test in ipairs(finding.tests) do
     if test.relation == "one_of" then return true end
   end
@@ -114,12 +116,14 @@ local function hold_moves(before, after, fact)
   end
 end
 
-local function forget(sample, count)
-  local text = plumb.sample(sample)
-  local facts = sample_of(facts_of(text), count)
+local function forget(sample, count, book)
+  local text = plumb.read(("%s/samples/%s.yaml"):format(plumb.top, sample))
+  local facts = facts_of(text)
+  count = math.min(os.getenv("FORGET") == "all" and #facts or count, #facts)
+  facts = sample_of(facts, count)
   local texts = { text }
   for i, fact in ipairs(facts) do texts[i + 1] = text:sub(1, fact.first - 1) .. text:sub(fact.last + 1) end
-  local reports = check_all(texts)
+  local reports = check_all(texts, book)
   local before, held = by_key(reports[1]), 0
   for i, fact in ipairs(facts) do
     local report = reports[i + 1]
@@ -142,10 +146,16 @@ local function forget(sample, count)
   lu.assertTrue(held > 0.9 * count, ("%d of %d could be read"):format(held, count))
 end
 
+-- Some facts of each sample; all of them where FORGET=all stands in the environment.
 TestForgotten = {}
-function TestForgotten:test_a_house_that_stands() forget("standing", 120) end
-function TestForgotten:test_a_house_that_fails() forget("failing", 25) end
-function TestForgotten:test_a_house_half_surveyed() forget("unfinished", 25) end
+function TestForgotten:test_a_house_that_stands() forget("quill-hollow/standing", 120) end
+function TestForgotten:test_a_house_that_fails() forget("quill-hollow/failing", 25) end
+function TestForgotten:test_a_house_half_surveyed() forget("quill-hollow/unfinished", 25) end
+function TestForgotten:test_a_flat_roof() forget("coast-and-summit/tallow-court", 25, "larch-pass") end
+function TestForgotten:test_a_roof_in_the_snow() forget("coast-and-summit/fennel-row", 25, "larch-pass") end
+function TestForgotten:test_a_hip_roof() forget("coast-and-summit/osprey-rise", 25, "larch-pass") end
+function TestForgotten:test_microinverters_and_a_subpanel() forget("three-roofs/moss-end", 25, "ellowfield") end
+function TestForgotten:test_a_tap_on_the_service() forget("three-roofs/tern-lane", 25, "ellowfield") end
 
 -- THE SAME, TOLD OTHERWISE
 
