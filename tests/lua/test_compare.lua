@@ -155,6 +155,20 @@ replaces:
   lu.assertTrue(result.counts.added > 0 and result.counts.gone > 0)
 end
 
+-- As people read it: an edition that moved citations, a number cited anew, one that only one side has.
+function TestCompare:test_text_of_editions_and_citations()
+  local code_of = "adopts:\n  - {book: nec, edition: %d, from: 2023-01-01, cite: Ordinance 1}\n"
+  local width = "  - {book: irc, edition: 2021, from: 2023-01-01, cite: Ordinance 1}\nvalues:\n  ridge_setback_small: [{from: 2024-01-01, edition: 2021, is: 20 in, cite: Ordinance %d}]\n"
+  book("old", code_of:format(2020) .. width:format(2))
+  book("new", code_of:format(2023) .. width:format(3))
+  local told, code = text("old", "new", samples .. "standing.yaml", samples .. "failing.yaml")
+  lu.assertEquals(code, 0, told)
+  lu.assertStrContains(told, "edition 2020 -> 2023")
+  lu.assertStrContains(told, "ridge_setback_small: 20 in, cited anew: old from 2024-01-01, Ordinance 2 -> new from 2024-01-01, Ordinance 3")
+  lu.assertStrContains(told, "cited anew nec/busbar: 705.12(B)(3) -> 705.12(B)")
+  lu.assertStrContains(told, "All 2 designs, 2 of them compared")
+end
+
 function TestCompare:test_the_same_text_in_another_folder_is_no_change()
   local branch = plumb.folder() .. "/branch" -- not sought in, so that the name alone means the first
   os.execute(("mkdir '%s'"):format(branch))

@@ -73,6 +73,9 @@ function TestLint:test_what_is_no_mistake()
     "for _, string in ipairs(design.strings) do shall.be(string:called(), string.modules:count() > 0) end",
     "-- disconnect.nothing and book.nothing stand in a comment",
     "shall.be(\"disconnect.nothing\", true)",
+    "shall.be('it\\'s disconnect.nothing', true)",
+    "--[[ disconnect.nothing\n and book.nothing ]] shall.be([[disconnect.nothing]], true)",
+    "--[==[ disconnect.nothing ]] and\n book.nothing ]==] shall.be([=[\ndisconnect.nothing ]] ]=], true)",
     "local serves = design.panels[1].fed_from shall.be(\"x\", serves)",
   }
   for _, line in ipairs(fine) do

@@ -85,6 +85,8 @@ function TestProve:test_each_thing_that_is_otherwise_is_told()
     { "{kind: pass, limit: 11 ft}", "limit: expected 11 ft, but it is 10 ft" },
     { "{kind: pass, limit: 10 A}", "cannot be read" },
     { "{kind: pass, margin: 61 %}", "margin: expected 61 %, but it is 60 %" },
+    { "{kind: pass, margin: much}", "margin: expected 'much' cannot be read" },
+    { "{kind: pass, actual: many}", "actual: expected 'many' cannot be read" },
     { "{kind: pass, level: error}", "expected the level error, but it is none" },
     { "{kind: pass, cite: Ordinance 2}", "expected the citation Ordinance 2" },
     { "{kind: pass, what: Depth}", "nothing is compared like 'Depth'" },
@@ -97,6 +99,43 @@ function TestProve:test_each_thing_that_is_otherwise_is_told()
     lu.assertEquals(code, 1, pair[1])
     lu.assertStrContains((output:gsub("%s+", " ")), pair[2])
   end
+end
+
+-- What compares no numbers, words, ways of a group, a point for a person.
+function TestProve:test_what_is_no_number_is_held_too()
+  local rule = [[
+return {
+  title = "Disconnect", cite = "Ordinance 1", about = "disconnect",
+  applies = function(disconnect) return disconnect.role:is("utility") end,
+  check = function(disconnect, book)
+    shall.be("It can be locked", disconnect.lockable)
+    shall.meet_one_of {
+      { "near", function() shall.not_exceed("Distance", disconnect.distance_to_meter, book.meter_distance) end },
+      { "seen", function() shall.be("It is in sight", disconnect.within_sight) end },
+    }
+  end,
+}
+]]
+  local expected = {
+    { "{kind: pass, what: It can be locked, actual: yes}", 2, nil },
+    { "{kind: pass, what: It can be locked, margin: 5 %}", 1, "margin: expected 5 %, but there is none" },
+    { "{kind: pass, what: It can be locked, limit: 5 ft}", 1, "limit: expected 5 ft, but it is" },
+    { "{kind: pass, option: near}", 2, nil },
+    { "{kind: pass, option: seen}", 1, "expected the way 'seen', but it is 'near'" },
+    { "{kind: pass, option: near, what: Distance, actual: 4 ft, margin: 60 %}", 2, nil },
+    { "{kind: pass, what: Distance, margin: 61 %}", 1, "margin: expected 61 %, but it is 60 %" },
+  }
+  for _, one in ipairs(expected) do
+    local output, code = prove(book("  - says: one\n    expect: " .. one[1] .. "\n", { rule = rule }))
+    lu.assertEquals(code, one[2], one[1] .. output)
+    if one[3] then lu.assertStrContains((output:gsub("%s+", " ")), one[3]) end
+  end
+  local open = "  - says: one\n    without: [\"disconnect pv-disconnect: lockable\"]\n    expect: {kind: open, missing: MISSING}\n"
+  local output, code = prove(book(open:gsub("MISSING", "lockable"), { rule = rule }))
+  lu.assertEquals(code, 2, output)
+  output, code = prove(book(open:gsub("MISSING", "within_sight"), { rule = rule }))
+  lu.assertEquals(code, 1)
+  lu.assertStrContains((output:gsub("%s+", " ")), "expected 'within_sight' to be missing, but: ")
 end
 
 -- Each is a problem with its place, and the program ends with 3.

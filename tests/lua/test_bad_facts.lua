@@ -1,0 +1,70 @@
+-- Facts that cannot be what they are written as: each kind of fact, with what it says to the wrong kind of text.
+local lu = require("luaunit")
+local cjson = require("cjson")
+local plumb = require("plumb")
+
+TestBadFacts = {}
+
+-- Replaces a line of a house of its own; the problem's code, and words of its message.
+local function refused(line, code, words)
+  local path = plumb.folder() .. "/fact.yaml"
+  plumb.write(path, "title: House\nproject: {permit_application_date: 2026-08-03}\n" .. line .. "\n")
+  local output, exit = plumb.run({ "check", path, "--format", "json", "--book", "marrow-bay" })
+  local report = cjson.decode(output)
+  lu.assertEquals({ exit, #report.problems, #report.findings }, { 3, 1, 0 }, line)
+  lu.assertEquals(report.problems[1].code, code, line)
+  lu.assertStrContains(report.problems[1].message, words)
+  lu.assertTrue(report.problems[1].place.line >= 3, line)
+end
+
+local function plane(facts) return "roof:\n  planes:\n    - {name: south, " .. facts .. "}" end
+
+function TestBadFacts:test_points_and_outlines()
+  local function stack(facts) return plane("obstructions: [{name: stack, " .. facts .. "}]") end
+  refused(stack("at: 3 ft"), "node-type", "is needed here")
+  refused(stack("at: [3 ft]"), "point", "a point is two lengths, along the eave and up the slope; here are 1")
+  refused(stack("at: [1 ft, 2 ft, 3 ft]"), "point", "here are 3")
+  refused(stack("at: [1 ft, [2 ft]]"), "node-type", "is needed here")
+  refused(stack("at: [1 ft, 2 A]"), "unit-wrong", "2 A")
+  refused(plane("outline: 3 ft"), "node-type", "is needed here")
+  refused(plane("outline: [[0 ft, 0 ft], [1 ft, 1 ft]]"), "points", "an outline has at least three corners; here are 2")
+  refused(plane("outline: [[0 ft, 0 ft], [1 ft, 1 ft], 3 ft]"), "node-type", "is needed here")
+end
+
+function TestBadFacts:test_words_and_lists_of_words()
+  refused(plane("covering: [tile]"), "node-type", "is needed here")
+  refused(plane("covering: tiel"), "word", "there is no covering 'tiel'; there is: composition shingle")
+  refused(plane("edges: eave"), "node-type", "is needed here")
+  refused(plane("edges: [eave, rake, rigde, rake]"), "word", "did you mean 'ridge'")
+  refused(plane("edges: [eave, [rake], ridge, rake]"), "node-type", "is needed here")
+end
+
+function TestBadFacts:test_counts_and_numbers()
+  refused(plane("layers: 1.5"), "count", "a whole number is needed, not '1.5'")
+  refused(plane("layers: many"), "count", "a whole number is needed, not 'many'")
+  refused(plane("layers: 77"), "range", "")
+  refused(plane("layers: 5 ft"), "count", "a whole number")
+  refused("jobsite: {ladder_base_ratio: wide}", "number-bad", "wide")
+  refused("jobsite: {ladder_base_ratio: 900}", "range", "")
+end
+
+function TestBadFacts:test_yes_no_and_days()
+  refused(plane("snow_guards: perhaps"), "yes-or-no", "perhaps")
+  refused("papers: [{name: plan, date: 2026-02-30}]", "date", "2026-02-30")
+end
+
+function TestBadFacts:test_where_a_fact_comes_from()
+  refused(plane("age: {is: 8 year, from: hearsay}"), "word", "source of a fact")
+  refused(plane("age: {is: 8 year, form: measured}"), "unknown-key", "did you mean 'from'")
+  refused(plane("age: {from: measured}"), "value-missing", "needs the value under 'is'")
+  refused(plane("age: {is: 8 year, from: [measured]}"), "node-type", "is needed here")
+end
+
+-- The other side of a relation is worked out, not written.
+function TestBadFacts:test_what_is_worked_out()
+  refused("inverters: [{name: one, breakers: [main]}]", "derived", "breakers of inverter is worked out from the other side")
+end
+
+local result = lu.LuaUnit.run()
+plumb.clean()
+os.exit(result)
