@@ -1,7 +1,9 @@
 #!/bin/sh
 # How much of core/ the tests run: lines and branches by room, and what is left. Installs what it needs and builds into
 # build/coverage. `coverage.sh --left` also lists each line and branch that is left. The browser's tests, those of form
-# and those against the installed tree are left out: they run what the others run.
+# and those against the installed tree are left out: they run what the others run. The tests of faults count, all of them:
+# what follows on memory that runs out is core like all else. Not counted are branches inside assert alone: their other
+# way is our own mistake. Building takes a minute or two, the tests six to ten on two cores.
 set -eu
 top=$(cd "$(dirname "$0")/.." && pwd)
 . "$top/.ci/packages.sh"
