@@ -389,7 +389,7 @@ bool drawing_write_panel(struct text *out, const struct report *report)
     sheet_block(&canvas, y + 6, "Panel schedule");
     const char *description =
         arena_format(canvas.arena,
-                     "%zu panels: each bus with its breakers by space, counted from the feed, and "
+                     "%zu panels: each bus with its breakers by space, odd side and then even, and "
                      "its sums of currents as bars against their limits; %zu findings are keyed by "
                      "number.",
                      panels, sheet.keys.count);

@@ -5,7 +5,8 @@ return {
   cite = "240.4",
   about = "circuit",
   applies = function(circuit)
-    return not circuit.status:is("removed") and circuit.role:is("inverter output", "microinverter branch") and circuit.ocpd:is("circuit breaker")
+    local is_single = circuit.role:is("inverter output", "microinverter branch") or circuit.role:is("combined branches") and circuit.carries:count() < 2
+    return not circuit.status:is("removed") and is_single and circuit.ocpd:is("circuit breaker")
   end,
   check = function(circuit)
     local breakers = 0

@@ -5,7 +5,10 @@ return {
   cite = { ["2017"] = "690.31(G)", ["2020"] = "690.31(D)", ["2023"] = "690.31(D)" },
   about = "circuit",
   applies = function(circuit)
-    return not circuit.status:is("removed") and circuit.role:is("PV source", "PV output", "converter output") and circuit.inside_building
+    if circuit.status:is("removed") or not circuit.role:is("PV source", "PV output", "converter output") then return false end
+    if circuit.inside_building then return true end
+    -- Told to be outside and yet with a length inside: where it is in metal, that does not matter.
+    return not circuit.wiring_method:is("EMT", "RMC", "IMC", "FMC", "LFMC", "MC cable") and circuit.length_inside > 0 * ft
   end,
   check = function(circuit, book, design)
     local function in_metal()

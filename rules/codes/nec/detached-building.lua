@@ -15,7 +15,7 @@ return {
     local means = 0
     if not panel.main_lugs_only then means = means + 1 end
     for _, disconnect in ipairs(design.disconnects) do
-      if disconnect.role:is("equipment", "AC") and disconnect.of and same(disconnect.of:called(), panel:called()) then means = means + 1 end
+      if disconnect.role:is("equipment", "AC") and disconnect.of and same(disconnect.of:kind_of(), "panel") and same(disconnect.of, panel) then means = means + 1 end
     end
     shall.be_at_least("Disconnects of the feeder at the building", means, 1)
     shall.be("The building has electrodes of its own", panel.own_electrodes)

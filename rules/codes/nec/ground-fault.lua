@@ -5,8 +5,14 @@ return {
   cite = "690.41(B)",
   about = "grounding",
   applies = function(_, _, design) return design.strings:count() > 0 end,
-  check = function(grounding, book)
+  check = function(grounding, book, design)
     shall.be("Ground-fault protection of the DC circuits", grounding.ground_fault_protection)
+    -- The data sheet is judged, not only what the design says beside.
+    for _, inverter in ipairs(design.inverters) do
+      if inverter.status:is("new") and not inverter.model.ground_fault_protection and inverter.strings:count() > 0 then
+        review(format("The data sheet of %s names no ground-fault protection: what else protects its strings is to be shown", inverter:called()), inverter.model)
+      end
+    end
     if not same(book:edition("nec"), "2017") then
       shall.be("A ground fault is shown at a readily accessible place", grounding.ground_fault_indication)
     end

@@ -18,6 +18,11 @@ local function ends_before_the_building(design)
   return true
 end
 
+-- What is left on the conductors of a string is the sum over what its converters or devices leave.
+local function leave_little(what, string, devices, each, book)
+  shall.not_exceed(format("Voltage that the %s of string %s leave, all in series", what, string:called()), devices * each, book.shutdown_voltage_outside)
+end
+
 ---@type plumbrule.Rule
 -- 2020 let a listed hazard control system (UL 3741) stand for the 80 V; 2023 dropped the array without
 -- exposed metal (2023 from memory), and spares open structures that stand apart (690.12 Exception 2) and arrays off
@@ -45,6 +50,13 @@ return {
     elseif shutdown.method:is("converters") then
       for _, string in ipairs(design.strings) do
         shall.be(format("String %s has converters", string:called()), string.has_converters)
+        if string.has_converters then
+          leave_little("converters", string, round_up(string.modules:count() / string.modules_per_converter), string.converter.shutdown_voltage, book)
+        end
+      end
+    elseif shutdown.method:is("module-level devices") and shutdown.device then
+      for _, string in ipairs(design.strings) do
+        if not string.has_converters then leave_little("devices", string, string.modules:count(), shutdown.device.shutdown_voltage, book) end
       end
     end
     shall.not_exceed("Distance outside the array at which they stay live", shutdown.boundary, book.shutdown_boundary)

@@ -23,7 +23,7 @@ return {
           for _, circuit in ipairs(design.circuits) do
             if circuit.role:is("PV source") then
               for _, carried in ipairs(circuit.carries) do
-                if same(carried:called(), string:called()) then
+                if same(carried:kind_of(), "string") and same(carried, string) then
                   circuits = circuits + 1
                   shall.not_exceed("The same, against the ampacity of its conductors", others, circuit:usable_ampacity(edition))
                 end

@@ -1,8 +1,8 @@
 ---@type plumbrule.Rule
--- 2017 has no floor for the size. 690.8 and Article 230 size it there.
+-- 250.102(C) from memory. 2017 has no floor for the size. 690.8 and Article 230 size it there.
 return {
   title = "Connection on the supply side: conductors",
-  cite = { ["2017"] = "705.12(A), 690.8(B), 230.82(6)", ["2020"] = "705.11(B), 230.82(6)", ["2023"] = "705.11(B), 230.82(6)" },
+  cite = { ["2017"] = "705.12(A), 690.8(B), 230.82(6), 250.102(C)", ["2020"] = "705.11(B), 230.82(6), 250.102(C)", ["2023"] = "705.11(B), 230.82(6), 250.102(C)" },
   about = "interconnection",
   applies = function(connection) return connection.side:is("supply side") end,
   check = function(connection, book)
@@ -14,6 +14,15 @@ return {
     shall.be_at_least("Ampacity of the conductors against 125 % of the sources", conductors:usable_ampacity(edition), needed)
     shall.be_at_least("Overcurrent device against 125 % of the sources", connection.ocpd_rating, needed)
     shall.not_exceed("Overcurrent device against the largest that protects the conductors", connection.ocpd_rating, conductors:largest_ocpd(edition))
+    -- A metal raceway bonds what it joins; elsewhere a jumper does, sized as 250.102(C)(1) has it up to 1100 kcmil.
+    if not conductors.wiring_method:is("EMT", "RMC", "IMC") then
+      local jumper = calc.gec_size {
+        service_size = conductors.conductor_size, service_material = conductors.conductor_material,
+        material = conductors.egc_material, sets = conductors.parallel_sets,
+      }
+      shall.be_at_least(format("Section of the supply-side bonding jumper in kcmil (%s is needed)", jumper),
+        calc.conductor_area { size = conductors.egc_size }, calc.conductor_area { size = jumper })
+    end
     if edition >= 2020 then
       shall.be("Conductors of at least 6 AWG copper or 4 AWG aluminum", meets_floor)
     end

@@ -4,7 +4,7 @@ return {
   cite = "110.14(C)(1)",
   about = "circuit",
   applies = function(circuit)
-    return not circuit.status:is("removed") and circuit.role:is("inverter output", "microinverter branch")
+    return not circuit.status:is("removed") and (circuit.role:is("inverter output", "microinverter branch") or circuit.role:is("combined branches") and circuit.carries:count() < 2)
   end,
   check = function(circuit)
     for _, carried in ipairs(circuit.carries) do

@@ -7,7 +7,7 @@ return {
   about = "circuit",
   applies = function(circuit)
     return not circuit.status:is("removed")
-      and circuit.role:is("PV source", "PV output", "converter output", "inverter output", "microinverter branch", "combined branches", "supply-side")
+      and circuit.role:is("PV source", "PV output", "converter output", "inverter output", "microinverter branch", "combined branches", "supply-side", "feeder", "feeder tap", "service")
       and (circuit.on_roof or circuit.wiring_method:is("underground raceway")
         or not circuit.inside_building or circuit.length_inside < circuit.length)
   end,
