@@ -163,13 +163,13 @@ function TestForgotten:test_a_tap_on_the_service() forget("three-roofs/tern-lane
 local function verdicts(report, with_words)
   local list = {}
   for key, finding in pairs(by_key(report)) do
-    local words = { key, finding.kind }
-    for _, test in ipairs(finding.tests) do
-      words[#words + 1] = with_words and test.what or ""
-      words[#words + 1] = test.margin and test.margin ~= cjson.null and ("%.6f"):format(test.margin + 0.0):gsub("^%-(0%.0+)$", "%1") or "-"
+    local tests = {} -- a rule that goes over a list compares in the list's order
+    for i, test in ipairs(finding.tests) do
+      local margin = test.margin and test.margin ~= cjson.null and ("%.6f"):format(test.margin + 0.0):gsub("^%-(0%.0+)$", "%1") or "-"
+      tests[i] = (with_words and test.what or "") .. " | " .. margin
     end
-    if with_words then words[#words + 1] = finding.message end
-    list[#list + 1] = table.concat(words, " | ")
+    if not with_words then table.sort(tests) end
+    list[#list + 1] = key .. " | " .. finding.kind .. " | " .. table.concat(tests, " | ") .. (with_words and " | " .. finding.message or "")
   end
   table.sort(list)
   return list
