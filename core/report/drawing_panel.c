@@ -209,18 +209,16 @@ static double write_unplaced(struct panel_sheet *sheet, struct object *const *br
     const struct lettering plain = {10.5,  ANCHOR_START, false,
                                     false, NULL,         SHEET_WIDTH - 2 * MARGIN};
     for (size_t i = 0; i < count; i++) {
-        int position = count_of(breakers[i], SLOT_breaker_position, 0);
-        bool is_main = object_is(breakers[i], SLOT_breaker_duty, "main");
+        const struct object *one = breakers[i];
+        int position = count_of(one, SLOT_breaker_position, 0);
+        bool is_main = object_is(one, SLOT_breaker_duty, "main");
+        bool is_there = position <= ROWS_MOST && breaker_at(breakers, count, position) == one;
         if (position == 0 && !is_main)
             canvas_text_format(canvas, MARGIN, y + 8, plain, "%s, %s: position not given",
-                               breakers[i]->name,
-                               fact_shown(canvas, breakers[i], SLOT_breaker_rating));
-        else if (position > 0 &&
-                 (position > ROWS_MOST || breaker_at(breakers, count, position) != breakers[i] ||
-                  is_covered(breakers, count, breakers[i])))
+                               one->name, fact_shown(canvas, one, SLOT_breaker_rating));
+        else if (position > 0 && (!is_there || is_covered(breakers, count, one)))
             canvas_text_format(canvas, MARGIN, y + 8, plain, "%s, %s: not drawn at space %d",
-                               breakers[i]->name,
-                               fact_shown(canvas, breakers[i], SLOT_breaker_rating), position);
+                               one->name, fact_shown(canvas, one, SLOT_breaker_rating), position);
         else
             continue;
         y += 16;

@@ -56,7 +56,7 @@ static bool is_so(enum relation relation, const struct value *was, const struct 
 static bool is_same_number(const struct value *was, const struct value *is, const char *was_text,
                            const char *is_text)
 {
-    if (was_text == NULL || is_text == NULL)
+    if (!is_in_force(was) || !is_in_force(is) || was_text == NULL || is_text == NULL)
         return was_text == is_text;
     if (was->entry->band_count > 0 || is->entry->band_count > 0)
         return strcmp(was_text, is_text) == 0;

@@ -266,6 +266,7 @@ int main(void)
         {{"explain", FAILING, "--rule", "irc/ridge-clearance", "--about", "soth", "--book",
           "marrow-bay", NULL},
          64},
+        {{"check", FAULTS_DIR "/beyond.yaml", HARBOR, NULL}, 2},
         {{"check", BAD, "--format", "text", "--book", "marrow-bay", NULL}, 3},
         {{"check", BAD, "--format", "json", "--book", "marrow-bay", NULL}, 3},
         {{"check", BAD, "--format", "sarif", "--book", "marrow-bay", NULL}, 3},

@@ -72,6 +72,10 @@ equal "end of a list that is not there" "$? $(wc -c <"$work/out")" "3 0"
 many --from-list "$work" >"$work/out" 2>"$work/err"
 equal "end of a list that is a folder" "$? $(wc -c <"$work/out")" "3 0"
 
+# Without descriptors for the pipes of workers nothing is checked, and the end says so.
+(ulimit -n 6; many --jobs 2 quill-hollow/standing.yaml quill-hollow/failing.yaml) >"$work/out" 2>"$work/err"
+equal "end without workers" "$? $(wc -c <"$work/out")" "70 0"
+
 # ---- readers and disks that give out -------------------------------------------------------------------------
 for i in 1 2 3 4 5 6; do grep -v '^$' "$work/list"; echo; done >"$work/longer"
 many --from-list "$work/longer" --jobs 2 >/dev/full 2>"$work/err"
