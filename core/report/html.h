@@ -7,6 +7,16 @@
 
 enum { HTML_DEEPEST = 32 }; /* elements inside one another; our own pages need about half */
 
+/* Inputs that share a row are of one class; from 1, in the order of their first telling. */
+struct html_classes {
+    struct index by_key;  /* to the class's number in `of_input` */
+    size_t *of_input;     /* by the input's number; 0: not told yet */
+    size_t count;         /* of classes */
+    struct shared **rows; /* by class: its row in the finding that is written … */
+    size_t *written;      /* … as long as this is that finding's round */
+    size_t round;
+};
+
 /* One report while it is written. Once memory is short it stays so, and the owner asks at the end.
  */
 struct html {
@@ -17,6 +27,7 @@ struct html {
     bool is_in_tag; /* a start tag stands open for attributes */
     size_t depth;
     const char *tags[HTML_DEEPEST]; /* of the elements that are open */
+    struct html_classes classes;
 };
 
 /* Makes a writer that adds to `out`; what comes of it is told by html_end. JUnit's XML is written

@@ -26,20 +26,51 @@ static const char *key_of(struct html *html, const struct input *input)
                                   input->source != NULL ? input->source : ""));
 }
 
+/* Room for the classes of all inputs of the review. False: no memory. */
+static bool begin_classes(struct html *html)
+{
+    struct html_classes *classes = &html->classes;
+    size_t room = html->report->findings->input_count + 1;
+    if (classes->of_input != NULL)
+        return true;
+    classes->by_key.arena = html->arena;
+    classes->of_input = arena_take(html->arena, room * sizeof *classes->of_input);
+    classes->rows = arena_take(html->arena, room * sizeof *classes->rows);
+    classes->written = arena_take(html->arena, room * sizeof *classes->written);
+    return classes->of_input != NULL && classes->rows != NULL && classes->written != NULL;
+}
+
+/* 0: no memory. */
+static size_t class_of(struct html *html, const struct input *input)
+{
+    struct html_classes *classes = &html->classes;
+    size_t *of_input = &classes->of_input[input->number];
+    if (*of_input != 0)
+        return *of_input;
+    const char *key = key_of(html, input);
+    const size_t *like = index_find(&classes->by_key, key);
+    *of_input = like != NULL ? *like : ++classes->count;
+    return like != NULL || index_add(&classes->by_key, key, of_input) ? *of_input : 0;
+}
+
+/* Fills the rows of a finding and counts them. */
 static size_t collect(struct shared *shared, struct html *html, const struct finding *finding)
 {
-    struct index seen = {.arena = html->arena};
+    struct html_classes *classes = &html->classes;
     size_t count = 0;
+    classes->round++;
     for (size_t i = 0; i < finding->input_count; i++) {
-        const char *key = key_of(html, finding->inputs[i]);
-        struct shared *one = index_find(&seen, key);
-        if (one == NULL) {
-            one = &shared[count++];
-            one->first = finding->inputs[i];
-            if (!index_add(&seen, key, one))
-                html->is_short = true;
+        size_t class = class_of(html, finding->inputs[i]);
+        if (class == 0) {
+            html->is_short = true;
+            return 0;
         }
-        one->count++;
+        if (classes->written[class] != classes->round) {
+            classes->written[class] = classes->round;
+            classes->rows[class] = &shared[count++];
+            classes->rows[class]->first = finding->inputs[i];
+        }
+        classes->rows[class]->count++;
     }
     return count;
 }
@@ -69,7 +100,7 @@ void html_inputs(struct html *html, const struct finding *finding)
     if (finding->input_count == 0)
         return;
     struct shared *shared = arena_take(html->arena, finding->input_count * sizeof *shared);
-    if (shared == NULL) {
+    if (shared == NULL || !begin_classes(html)) {
         html->is_short = true;
         return;
     }
