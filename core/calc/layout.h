@@ -21,7 +21,9 @@ struct layout_fault {
 };
 
 /* Looks at the outlines of planes and obstructions (crossing itself, no area), at the number of
- * edges, and for modules that do not lie on their plane at all. What is missing is not looked at.
+ * edges and whether each can be of its kind where it lies, for modules, rails, attachments,
+ * obstructions and escape openings that do not lie on their plane at all, and for attachments that
+ * do not stand below the rail they carry. What is missing is not looked at.
  * The faults live in the arena. False: no memory. */
 bool layout_check(struct layout_fault **faults, size_t *count, const struct design *design,
                   struct arena *arena);

@@ -69,9 +69,8 @@ bool layout_build_outline(struct layout_plane *plane, struct working *working)
         return false;
     if (plane->corners == NULL && !take_corners(plane, outline, working))
         return false;
-    return plane->fault == NULL ||
-           working_beyond(working, "%s of roof plane %s, so it cannot be measured", plane->fault,
-                          plane->object->path);
+    return plane->fault == NULL || working_beyond(working, "%s: roof plane %s cannot be measured",
+                                                  plane->fault, plane->object->path);
 }
 
 bool layout_build_edges(struct layout_plane *plane, struct working *working)
@@ -276,8 +275,7 @@ static bool read_obstruction(struct layout_obstruction *out, const struct object
     if (!layout_outline_fault(&fault, working->layout->geos, outline->is.points, outline->count))
         return working_short(working);
     if (fault != NULL)
-        return working_beyond(working, "%s of obstruction %s, so it cannot be measured", fault,
-                              thing->path);
+        return working_beyond(working, "%s: obstruction %s cannot be measured", fault, thing->path);
     out->shape = (struct shape){outline->is.points, outline->count, true};
     return true;
 }

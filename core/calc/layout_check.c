@@ -1,16 +1,12 @@
 /* Faults of the geometry itself, told before any rule runs. */
 #include "layout_build.h"
 
+#include "layout_check_things.h"
+
 #include <string.h>
 
-struct faults {
-    struct arena *arena;
-    struct layout_fault *items;
-    size_t count, capacity;
-};
-
-static bool add(struct faults *faults, const struct object *object, unsigned slot,
-                const char *message)
+bool layout_fault_add(struct layout_faults *faults, const struct object *object, unsigned slot,
+                      const char *message)
 {
     struct layout_fault *items =
         arena_grow(faults->arena, faults->items, faults->count, &faults->capacity, sizeof *items);
@@ -21,7 +17,7 @@ static bool add(struct faults *faults, const struct object *object, unsigned slo
     return true;
 }
 
-static bool check_outline(struct faults *faults, struct layout_geos *geos,
+static bool check_outline(struct layout_faults *faults, struct layout_geos *geos,
                           const struct object *object, unsigned slot)
 {
     const struct fact *outline = object_fact(object, slot);
@@ -31,27 +27,29 @@ static bool check_outline(struct faults *faults, struct layout_geos *geos,
     if (!layout_outline_fault(&fault, geos, outline->is.points, outline->count))
         return false;
     return fault == NULL ||
-           add(faults, object, slot,
+           layout_fault_add(
+               faults, object, slot,
                arena_format(faults->arena, "%s: give the corners one after the other round the %s",
                             fault, object->kind->id == KIND_roof_plane ? "plane" : "obstruction"));
 }
 
-static bool check_edges(struct faults *faults, const struct object *plane)
+static bool check_edges(struct layout_faults *faults, const struct object *plane)
 {
     const struct fact *outline = object_fact(plane, SLOT_roof_plane_outline);
     const struct fact *edges = object_fact(plane, SLOT_roof_plane_edges);
     if (!object_has(plane, SLOT_roof_plane_outline) || !object_has(plane, SLOT_roof_plane_edges) ||
         edges->count == outline->count)
         return true;
-    return add(faults, plane, SLOT_roof_plane_edges,
-               arena_format(faults->arena,
-                            "%zu edges are named for an outline of %zu corners; name one for each "
-                            "side, the first from the first corner to the second",
-                            edges->count, outline->count));
+    return layout_fault_add(
+        faults, plane, SLOT_roof_plane_edges,
+        arena_format(faults->arena,
+                     "%zu edges are named for an outline of %zu corners; name one for each "
+                     "side, the first from the first corner to the second",
+                     edges->count, outline->count));
 }
 
 /* Modules far from their plane: a slip in `at` or in `plane`. Overhanging ones are for rules. */
-static bool check_modules(struct faults *faults, const struct object *plane,
+static bool check_modules(struct layout_faults *faults, const struct object *plane,
                           struct working *working)
 {
     struct layout_plane *opened;
@@ -60,24 +58,31 @@ static bool check_modules(struct faults *faults, const struct object *plane,
         return working->stop.kind != STOP_MEMORY; /* what is missing is told elsewhere */
     for (size_t i = 0; i < opened->module_count; i++)
         if (opened->modules[i].is_off_plane &&
-            !add(faults, opened->modules[i].object, SLOT_module_at,
-                 arena_format(faults->arena,
-                              "the module does not lie on roof plane %s at all; `at` is its lower "
-                              "left corner in that plane's coordinates",
-                              plane->path)))
+            !layout_fault_add(
+                faults, opened->modules[i].object, SLOT_module_at,
+                arena_format(faults->arena,
+                             "the module does not lie on roof plane %s at all; `at` is its lower "
+                             "left corner in that plane's coordinates",
+                             plane->path)))
             return false;
     return true;
 }
 
-static bool check_all(struct faults *faults, const struct design *design, struct working *working)
+static bool check_all(struct layout_faults *faults, const struct design *design,
+                      struct working *working)
 {
     const struct objects *planes = &design->of_kind[KIND_roof_plane];
+    const struct objects *openings = &design->of_kind[KIND_escape_opening];
     const struct objects *things = &design->of_kind[KIND_obstruction];
     struct layout_geos *geos = working->layout->geos;
     for (size_t i = 0; i < planes->count; i++)
         if (!check_outline(faults, geos, planes->items[i], SLOT_roof_plane_outline) ||
             !check_edges(faults, planes->items[i]) ||
-            !check_modules(faults, planes->items[i], working))
+            !check_modules(faults, planes->items[i], working) ||
+            !layout_check_things(faults, planes->items[i], working))
+            return false;
+    for (size_t i = 0; i < openings->count; i++)
+        if (!layout_check_opening(faults, openings->items[i], working))
             return false;
     for (size_t i = 0; i < things->count; i++)
         if (!check_outline(faults, geos, things->items[i], SLOT_obstruction_outline))
@@ -89,7 +94,7 @@ bool layout_check(struct layout_fault **faults, size_t *count, const struct desi
                   struct arena *arena)
 {
     struct working working = {.arena = arena, .design = design};
-    struct faults found = {.arena = arena};
+    struct layout_faults found = {.arena = arena};
     bool is_good = layout_of(&working) != NULL && check_all(&found, design, &working);
     working_close(&working);
     *faults = found.items;

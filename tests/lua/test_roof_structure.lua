@@ -332,6 +332,20 @@ function TestBadInput:test_geometry()
   local report = problem({ { "  - {name: high, model: Quillon Q440, plane: south, at: [18 in, 88.5 in], columns: 9", "  - {name: high, model: Quillon Q440, plane: south, at: [900 in, 88.5 in], columns: 1" } },
     "does not lie on roof plane south at all")
   lu.assertStrContains(report.problems[1].message, "module high-1-1")
+  problem({ { outline, plumb.change(outline, "[eave, rake, ridge, rake]", "[ridge, rake, eave, rake]") } }, "cannot be a ridge, since the plane lies above it")
+end
+
+-- What lies beside its plane or its rail carries nothing and guards nothing: none of it passes in silence.
+function TestBadInput:test_beside_the_plane()
+  local foot = "at: [16 in, 32.5 in], spacing: 32 in, count: 14"
+  local report = check({ { foot, "at: [16 in, 332.5 in], spacing: 32 in, count: 14" } })
+  lu.assertEquals(report.exit, 3)
+  lu.assertEquals(#report.problems, 14)
+  lu.assertStrContains(report.problems[1].message, "attachment low-foot-1-1: the attachment does not lie on roof plane south")
+  report = check({ { foot, "at: [16 in, 40.5 in], spacing: 32 in, count: 14" } })
+  lu.assertEquals(report.exit, 3)
+  lu.assertStrContains(report.problems[1].message, "move it below the rail, or name the rail above it")
+  lu.assertTrue(report.problems[1].place.column > 1)
 end
 
 function TestBadInput:test_words()

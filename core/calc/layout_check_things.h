@@ -1,0 +1,24 @@
+/* Faults of what stands on the planes of a roof; layout_check looks for them plane by plane. */
+#ifndef CALC_LAYOUT_CHECK_THINGS_H
+#define CALC_LAYOUT_CHECK_THINGS_H
+#include "layout_plane.h"
+
+struct layout_faults {
+    struct arena *arena;
+    struct layout_fault *items;
+    size_t count, capacity;
+};
+
+/* False: no memory (a NULL message, too). */
+bool layout_fault_add(struct layout_faults *faults, const struct object *object, unsigned slot,
+                      const char *message);
+/* Edges that cannot be of their kind where they lie; obstructions, rails and attachments that do
+ * not touch the plane; attachments that do not stand below the rail they carry. What misses a fact
+ * is not looked at. False: no memory. */
+bool layout_check_things(struct layout_faults *faults, const struct object *plane,
+                         struct working *working);
+/* An escape opening that does not touch its plane. False: no memory. */
+bool layout_check_opening(struct layout_faults *faults, const struct object *opening,
+                          struct working *working);
+
+#endif
