@@ -13,6 +13,8 @@ return {
     -- Snow of a strength-level map counts seven tenths beside allowable stresses.
     if same(basis, "strength level") then snow = 0.7 * snow end
     local live, array = book.roof_live_load, design:array_dead_load()
+    local bend_share = book.rafter_deflection -- the span over what it may bend
+    if framing.ceiling_attached or plane.slope <= book.rafter_deflection_slope then bend_share = book.rafter_deflection_ceiling end
 
     local function compare(name, load, duration)
       local stress, allowed = framing:bending { load = load, load_duration = duration }
@@ -21,14 +23,18 @@ return {
       shall.not_exceed(format("Shear stress without the array under %s", name), shear, shear_allowed, psi)
     end
     compare("live load", dead + live, "roof live")
-    shall.not_exceed("Deflection without the array", framing:deflection(largest(live, snow), book.rafter_deflection), framing.span / book.rafter_deflection, inch)
+    shall.not_exceed("Deflection without the array", framing:deflection(largest(live, snow), bend_share), framing.span / bend_share, inch)
     if snow > 0 * psf then compare("snow", dead + snow, "snow") end
+
+    -- Jack rafters are judged as if they were as long as the others: bent more than they are.
+    local jacks = ""
+    if plane:has_edge("hip") or plane:has_edge("valley") then jacks = ", shorter rafters at a hip or valley taken at the full span," end
 
     local function compare_with(name, roof_load, array_load, duration)
       local stress, allowed, _, shear, shear_allowed = framing:under_array {
         roof_load = roof_load, array_load = array_load, load_duration = duration }
-      shall.not_exceed(format("Bending stress with the array under %s", name), stress, allowed, psi)
-      shall.not_exceed(format("Shear stress with the array under %s", name), shear, shear_allowed, psi)
+      shall.not_exceed(format("Bending stress with the array under %s%s", name, jacks), stress, allowed, psi)
+      shall.not_exceed(format("Shear stress with the array under %s%s", name, jacks), shear, shear_allowed, psi)
     end
     -- Where the modules lie close to the roof nobody walks there.
     if design.racking.gap_below_modules > book.live_load_gap then
@@ -38,7 +44,7 @@ return {
       compare_with("snow on the roof", dead + snow, array, "snow")
       compare_with("snow on the modules, through their attachments", dead, array + snow * cos(plane.slope), "snow")
       local _, _, _, _, _, sag = framing:under_array { roof_load = 0 * psf, array_load = snow * cos(plane.slope), load_duration = "snow" }
-      shall.not_exceed("Deflection with snow on the modules", sag, framing.span / book.rafter_deflection, inch)
+      shall.not_exceed("Deflection with snow on the modules", sag, framing.span / bend_share, inch)
     else
       compare_with("its own weight", dead, array, "dead")
     end
