@@ -3,6 +3,7 @@
 
 #include "calculator.h"
 #include "layout_methods.h"
+#include "parameter.h"
 #include "words.h"
 
 #define SMALLEST_WIDTH 0.1 /* in */
@@ -119,6 +120,11 @@ static const struct parameter supported_results[] = {
     NAME_OF("attachment", "The one that carries most.")};
 static const struct parameter unsupported_results[] = {
     NUMBER_OF("count", "Modules that no attachment carries."), NAME_OF("module", "The first.")};
+static const struct parameter rails_input[] = {
+    GIVEN_NUMBER("rails", 1, 4, "Rails that are to lie below each module.")};
+static const struct parameter short_of_rails_results[] = {
+    NUMBER_OF("count", "Modules with fewer carried rails below them."),
+    NAME_OF("module", "The first.")};
 
 #define ALL(array)    array, sizeof(array) / sizeof(array)[0]
 #define ONE_OF(array) array, 1
@@ -187,6 +193,8 @@ const struct calculator layout_calculators[] = {
           NOTHING, ALL(supported_results), layout_run_supported_area),
     PLANE("unsupported_modules", "Modules that no attachment carries.", NOTHING,
           ALL(unsupported_results), layout_run_unsupported),
+    PLANE("modules_short_of_rails", "Modules with fewer rails below them than are asked for.",
+          ALL(rails_input), ALL(short_of_rails_results), layout_run_short_of_rails),
     ABOUT(escape_opening, "clear_below", "Is the roof straight below the opening free of modules?",
           ALL(width_input), ALL(clear_below_results), layout_run_clear_below),
     ABOUT(escape_opening, "clear_width_below",

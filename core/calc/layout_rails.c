@@ -103,6 +103,21 @@ bool layout_run_unsupported(struct amount *results, const struct object *about,
     return true;
 }
 
+bool layout_run_short_of_rails(struct amount *results, const struct object *about,
+                               const struct amount *inputs, struct working *working)
+{
+    struct layout_plane *plane;
+    const struct layout_support *support;
+    size_t count = 0;
+    if (!layout_support_open(&support, &plane, about, working))
+        return false;
+    for (size_t i = 0; i < plane->module_count; i++)
+        if ((double)support->lines[i] < inputs[0].quantity.value && count++ == 0)
+            results[1] = amount_of_word(plane->modules[i].object->path);
+    results[0] = amount_of_number((double)count);
+    return true;
+}
+
 /* One rail with the ends of its run and the attachments on it, in order. */
 struct spans {
     double largest, cantilever;

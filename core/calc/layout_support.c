@@ -209,10 +209,11 @@ static void share_strip(struct layout_support *support, const struct stretch *mo
     }
 }
 
-static bool share_by_rails(struct layout_support *support, const struct layout_module *module)
+/* How many lines of rails carry it. */
+static size_t share_by_rails(struct layout_support *support, const struct layout_module *module)
 {
     struct stretch stretch = stretch_of(support, module);
-    bool is_carried = false;
+    size_t lines = 0;
     for (size_t i = 0; i < support->rail_count; i++) {
         const struct layout_rail *rail = &support->rails[i];
         bool is_counted = false; /* by a rail before it in the same line */
@@ -222,9 +223,9 @@ static bool share_by_rails(struct layout_support *support, const struct layout_m
         if (is_counted || !carries(rail, &stretch))
             continue;
         share_strip(support, &stretch, rail->line, width_of_line(support, &stretch, rail));
-        is_carried = true;
+        lines++;
     }
-    return is_carried;
+    return lines;
 }
 
 enum { CELL_CORNERS = 16 };
@@ -268,7 +269,8 @@ static bool share_all(struct layout_support *out, const struct layout_plane *pla
                       struct working *working)
 {
     out->is_carried = arena_take(working->layout->arena, plane->module_count * sizeof(bool));
-    if (out->is_carried == NULL)
+    out->lines = arena_take(working->layout->arena, plane->module_count * sizeof *out->lines);
+    if (out->is_carried == NULL || out->lines == NULL)
         return working_short(working);
     find_lines(out);
     if (!line_up(out, working))
@@ -276,7 +278,7 @@ static bool share_all(struct layout_support *out, const struct layout_plane *pla
     for (size_t i = 0; i < plane->module_count; i++) {
         const struct layout_module *module = &plane->modules[i];
         if (out->rail_count > 0)
-            out->is_carried[i] = share_by_rails(out, module);
+            out->is_carried[i] = (out->lines[i] = share_by_rails(out, module)) > 0;
         else if (!share_directly(out, module, &out->is_carried[i], working))
             return false;
         if (out->is_carried[i])

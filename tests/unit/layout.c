@@ -441,6 +441,9 @@ static void test_tributary(void)
     CHECK_NEAR(plain(&trial, front, "supported_area"), 6, 1e-12, "three modules, no more, no less");
     CHECK_NEAR(plain(&trial, front, "unsupported_modules"), 1, 0, "the fourth hangs in the air");
     CHECK_TEXT(word_of(&trial, front, "unsupported_modules", NULL, 0, 1), alone->path, "that one");
+    struct amount two = amount_of_number(2), three = amount_of_number(3);
+    CHECK_NEAR(answer(&trial, front, "modules_short_of_rails", &two, 1), 1, 0, "only that one");
+    CHECK_NEAR(answer(&trial, front, "modules_short_of_rails", &three, 1), 4, 0, "two lie below");
     CHECK_NEAR(plain(&trial, low, "largest_span"), 1.2, 1e-12, "1.2 to 2.4");
     CHECK_NEAR(plain(&trial, low, "cantilever"), 0.5, 1e-12, "3.6 to 4.1, more than 0.3");
     CHECK_NEAR(plain(&trial, first, "member_distance"), 0.1, 1e-12, "1.2 stands 0.1 from 1.3");

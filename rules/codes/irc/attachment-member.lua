@@ -4,8 +4,12 @@ return {
   cite = "R324.4.1; NDS 12.5.1 (edge distance, from memory)",
   about = "roof_plane",
   applies = function(plane) return plane.modules:count() > 0 end,
-  check = function(plane, book)
+  check = function(plane, book, design)
     shall.be_equal("Modules that no attachment carries", plane:unsupported_modules(), 0)
+    local racking = design.racking
+    if racking.mounting:is("rails", "shared rails") then
+      shall.be_equal(format("Modules with fewer than %d rails below them", racking.rails_per_module), plane:modules_short_of_rails(racking.rails_per_module), 0)
+    end
     for _, attachment in ipairs(plane.attachments) do
       local model = attachment.model
       if attachment.stands_on:is("rafter", "truss") then
