@@ -15,7 +15,7 @@ return {
     local plane, model = rail.plane, design.racking.model
     local dead = design:array_dead_load()
     local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
-    local most_up, most_down = 0 * psf, 0 * psf
+    local most_up, most_down, is_loaded = 0 * psf, 0 * psf, false
     for _, attachment in ipairs(rail.attachments) do
       if attachment:tributary_area() > 0 * sq_ft then
         local wind_up, wind_down = attachment:wind_pressure(edition, speed, book.panel_wind_minimum)
@@ -23,8 +23,13 @@ return {
           edition = edition, dead = dead, wind_uplift = wind_up, wind_down = wind_down, snow = snow,
           roof_live = 0 * psf, slope = plane.slope,
         }
+        is_loaded = true
         most_up, most_down = largest(most_up, up), largest(most_down, down)
       end
+    end
+    if not is_loaded then
+      review("No module lies on the rail: it is drawn in the wrong place, or not needed")
+      return
     end
     local span, cantilever, up_listed, down_listed = 0 * inch, 0 * inch, 0 * psf, 0 * psf
     for _, row in ipairs(model.spans) do
@@ -34,7 +39,7 @@ return {
       end
     end
     if span > 0 * inch then
-      shall.not_exceed(format("Largest span, for %s up and %s down,", most_up, most_down), rail:largest_span(), span, inch)
+      shall.not_exceed(format("Largest span, for %.1f psf up and %.1f psf down,", most_up / (1 * psf), most_down / (1 * psf)), rail:largest_span(), span, inch)
       shall.not_exceed("Cantilever past the last attachment", rail:cantilever(), cantilever, inch)
     else
       shall.not_exceed("Net uplift against the last row of the maker's table", most_up, up_listed, psf)
