@@ -4,7 +4,8 @@
 
 /* Things a design can declare that not every book has rules for. */
 static const char *const coverable[] = {
-    "storage", "generator", "ground array", "second dwelling unit", "detached building", NULL};
+    "storage",         "generator", "ground array", "second dwelling unit", "detached building",
+    "other occupancy", NULL};
 
 /* A text copied from the example of the trade: what a book must say of itself. */
 static void read_card(struct book_reader *reader, const struct node *root)

@@ -104,6 +104,8 @@ static const struct telling tellings[] = {
     {"detached building", KIND_roof_plane, SLOT_roof_plane_structure, "carport"},
     {"detached building", KIND_roof_plane, SLOT_roof_plane_structure, "shade structure"},
     {"detached building", KIND_roof_plane, SLOT_roof_plane_structure, "accessory"},
+    {"other occupancy", KIND_building, SLOT_building_occupancy, "multifamily"},
+    {"other occupancy", KIND_building, SLOT_building_occupancy, "commercial"},
 };
 
 static bool review_words(const struct scope *scope, const struct design *design)

@@ -12,7 +12,7 @@ function TestNotChecked:setUp()
   local book = "book: %s\ntitle: T\nmaintained_by: M\nrole: authority\nscope: roofs\n%s"
   plumb.write(folder .. "/town/book.yaml", book:format("town", ""))
   plumb.write(folder .. "/wide/book.yaml", book:format("wide",
-    "covers: [storage, generator, ground array, second dwelling unit, detached building]\n"))
+    "covers: [storage, generator, ground array, second dwelling unit, detached building, other occupancy]\n"))
   for _, name in ipairs({ "town", "wide" }) do
     plumb.write(("%s/%s/layers.lua"):format(folder, name), [[
 return {
@@ -28,7 +28,7 @@ end
 local house = [[
 title: Gull Lane
 project: {permit_application_date: 2026-08-03, address: 1 Gull Lane, scope: [WORK]}
-building: {dwelling_units: UNITS}
+building: {dwelling_units: UNITS, occupancy: OCCUPANCY}
 racking: {mounting: MOUNTING}
 roof:
   planes:
@@ -38,7 +38,7 @@ panels: [{name: main, detached_building: DETACHED}]
 ]]
 
 local function check(words, book, format)
-  local all = { WORK = "roof-mounted PV", DETACHED = "no", UNITS = "1", MOUNTING = "rails", STRUCTURE = "dwelling", SOURCES = "none" }
+  local all = { WORK = "roof-mounted PV", DETACHED = "no", UNITS = "1", OCCUPANCY = "townhouse", MOUNTING = "rails", STRUCTURE = "dwelling", SOURCES = "none" }
   for key, word in pairs(words or {}) do all[key] = word end
   plumb.write(folder .. "/house.yaml", (house:gsub("%u%u%u+", all)))
   local output, code = plumb.run({ "check", folder .. "/house.yaml", "--book", folder .. "/" .. (book or "town"), "--format", format or "json" })
@@ -74,6 +74,8 @@ function TestNotChecked:test_each_declared_thing_without_rules_is_for_a_person()
     { { MOUNTING = "ground" }, "ground array" },
     { { UNITS = "2" }, "second dwelling unit" },
     { { STRUCTURE = "carport" }, "detached building" },
+    { { OCCUPANCY = "commercial" }, "other occupancy" },
+    { { OCCUPANCY = "multifamily" }, "other occupancy" },
   }
   for _, one in ipairs(declared) do
     local report, code = check(one[1])
