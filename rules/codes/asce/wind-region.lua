@@ -1,10 +1,18 @@
 ---@type plumbrule.Rule
 return {
   title = "Wind regions that need an engineer",
-  cite = "26.5.2, 26.12.3",
+  cite = "26.5.1 (from memory), 26.5.2, 26.12.3",
   about = "site",
   applies = function(_, _, design) return design.modules:count() > 0 end,
-  check = function(site)
+  check = function(site, book)
+    -- The maps differ by risk category; up to 7-16 snow has a factor for it instead.
+    local needs_more = site.risk_category:is("III", "IV")
+    if needs_more and not book.site_wind_study then
+      review(format("The town's wind speed is for risk category II, and the building is of category %s, whose wind speed is higher", site.risk_category))
+    end
+    if needs_more and same(tostring(book.ground_snow_basis), "strength level") and not book.site_snow_study then
+      review(format("A strength-level snow load is mapped for one risk category, and the building is of category %s: ask which one the town's is for", site.risk_category))
+    end
     if site.special_wind_region then
       review("The site lies in a special wind region: its wind speed is found by a study of the place")
     else
