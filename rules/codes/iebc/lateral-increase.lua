@@ -9,7 +9,7 @@ return {
     for _, plane in ipairs(roof.planes) do weight = weight + plane.dead_load * plane:area() end
     local share = design:array_dead_load() * roof:array_area() / weight
     if share > book.lateral_increase_limit and not same(share, book.lateral_increase_limit) then
-      review("The array adds more to the roof's weight than goes without a study of lateral strength", share, book.lateral_increase_limit)
+      review(format("The array weighs %.1f %% of the roof; above %.1f %% the building's lateral strength needs a study", 100 * share, 100 * book.lateral_increase_limit))
     else
       shall.not_exceed("Weight of the array over that of the roof", share, book.lateral_increase_limit)
     end
