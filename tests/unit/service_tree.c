@@ -206,6 +206,8 @@ static void test_loose(void)
     CHECK_NEAR(ask(&at, KIND_busbar, "main/bus", "source_current"), 32, 1e-9, "the tap comes back");
     CHECK_NEAR(ask(&at, KIND_busbar, "sub/bus", "source_current"), 32, 1e-9,
                "no main: the tap reaches the bus beside the feeder's device");
+    CHECK_NEAR(ask(&at, KIND_circuit, "run", "feeder_source_current"), 32, 1e-9,
+               "it taps the feeder");
     CHECK_NEAR(ask(&at, KIND_circuit, "run", "feeder_need"), 140, 1e-9, "100 + 1.25 x 32");
     CHECK(isnan(ask(&at, KIND_busbar, "sub/bus", "source_breaker_place")) &&
               trial_stopped(&at.trial, STOP_BEYOND, "tapped feeder"),
