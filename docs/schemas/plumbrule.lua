@@ -186,6 +186,7 @@
 ---@field gap_between_sections fun(self, gap: any): plumbrule.quantity Least distance of two sections of the array.
 ---@field supported_area fun(self): plumbrule.quantity, plumbrule.quantity, any Module area that attachments carry; the whole array's if all is held.
 ---@field unsupported_modules fun(self): number, any Modules that no attachment carries.
+---@field modules_short_of_rails fun(self, rails: any): number, any Modules with fewer rails below them than are asked for.
 ---@field snow_load fun(self, edition: any, basis: any, ground_snow: any, minimum?: any): plumbrule.quantity, plumbrule.quantity, number Balanced snow on the plane.
 ---@field unbalanced_snow fun(self, edition: any, basis: any, ground_snow: any): plumbrule.quantity, plumbrule.quantity, boolean Snow that wind has moved onto the plane.
 
