@@ -13,7 +13,7 @@ set(parts -Wl,--whole-archive ${archives} -Wl,--no-whole-archive)
 # Shared. Nothing can be reached in it but what the header exports.
 file(WRITE ${CMAKE_BINARY_DIR}/empty.c "typedef int empty;\n")
 add_library(library SHARED ${CMAKE_BINARY_DIR}/empty.c)
-target_link_libraries(library PRIVATE ${parts} PkgConfig::YAML PkgConfig::LUA PkgConfig::JANSSON PkgConfig::XML
+target_link_libraries(library PRIVATE ${parts} PkgConfig::YAML PkgConfig::LUA PkgConfig::JANSSON PkgConfig::XML PkgConfig::NETTLE
   ${GEOS_C} m)
 add_dependencies(library ${library_rooms})
 set_target_properties(library PROPERTIES OUTPUT_NAME plumbrule EXPORT_NAME plumbrule VERSION ${PROJECT_VERSION}

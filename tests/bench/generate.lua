@@ -395,7 +395,8 @@ local function put_rails(house, step)
   for _, rail in ipairs(rails) do row(4, "name", rail.name, "plane", rail.plane, "at", point(rail.x, rail.y), "length", inches(rail.length)) end
   put("  attachment_rows:")
   for _, one in ipairs(stands) do
-    row(4, "name", one.name, "model", "Hewn F5", "plane", one.rail.plane, "rail", one.rail.name, "at", point(one.x + mostly(0, 0, 6), one.rail.y),
+    local beside = one.rail.x + one.rail.length - one.x - (one.count - 1) * step -- how far they can miss the rafters and stay below the rail
+    row(4, "name", one.name, "model", "Hewn F5", "plane", one.rail.plane, "rail", one.rail.name, "at", point(one.x + math.min(mostly(0, 0, 6), beside), one.rail.y),
       "spacing", inches(step), "count", one.count, "stands_on", mostly("rafter", "deck", "blocking"))
   end
 end
