@@ -240,7 +240,7 @@ local function rows_of(house)
       local most = math.tointeger((to - side - x + 0.5) // (across + 0.5))
       while most > 0 and left > 0 do
         local columns = math.min(most, needed)
-        rows[#rows + 1] = { name = "row-" .. #rows + 1, plane = entry.plane, string = string, x = x, y = y, columns = columns, up = up, across = across }
+        rows[#rows + 1] = { name = "row-" .. #rows + 1, plane = entry.plane, string = string, x = x, y = y, columns = columns, up = up, across = across, reach = to }
         x, most, left = x + columns * (across + 0.5), most - columns, left - columns
         needed = needed - columns
         if needed == 0 then string, needed = string + 1, shares[string + 1] end
@@ -384,7 +384,7 @@ local function put_rails(house, step)
     for side = 1, 2 do
       local at, from, to = math.ceil((one.x + 2) / house.spacing) * house.spacing, one.x - 2, one.x + width + 2
       if at - from > 20 then at = at - house.spacing end -- both ends stand out little
-      local count = 1 + math.max(0, math.ceil((to - 18 - at) / step))
+      local count = 1 + math.max(0, math.min(math.ceil((to - 18 - at) / step), math.floor((one.reach - 2 - at) / step))) -- on the plane
       from, to = math.min(from, at - 2), math.max(to, at + (count - 1) * step + 2)
       local rail = { name = one.name .. "-rail-" .. side, plane = one.plane.name, x = from, y = one.y + (side == 1 and 0.25 or 0.75) * one.up, length = to - from }
       rails[#rails + 1] = rail
