@@ -98,22 +98,34 @@ static bool is_edition(const char *a, const char *b)
     return a == b || (a != NULL && b != NULL && strcmp(a, b) == 0);
 }
 
+static const struct kept_card *card_find(const struct rule_text *text, const char *edition)
+{
+    const struct kept_card *card = text->cards;
+    while (card != NULL && !is_edition(card->edition, edition))
+        card = card->next;
+    return card;
+}
+
 /* Where it finds no memory, the card is read anew the next time. */
 static void keep_card(const struct judge *judge, const struct running *running)
 {
     const struct card *card = running->card;
-    const char *edition = judge->rule->edition;
-    const char *texts[] = {card->title, card->cite, card->about, card->remedy, edition};
+    const char *texts[] = {card->title, card->cite, card->about, card->remedy,
+                           judge->rule->edition};
+    struct kept_card *kept = arena_take(judge->arena, sizeof *kept);
     for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++)
         if (texts[i] != NULL &&
             (texts[i] = arena_copy(judge->arena, texts[i], strlen(texts[i]))) == NULL)
             return;
+    if (kept == NULL)
+        return;
     struct rule_text *text = running->text;
-    text->card = (struct card){texts[0], texts[1], texts[2], texts[3]};
-    text->card_edition = texts[4];
-    text->applies_line = running->applies_line;
-    text->check_line = running->check_line;
-    text->has_card = true;
+    *kept = (struct kept_card){text->cards,
+                               texts[4],
+                               {texts[0], texts[1], texts[2], texts[3]},
+                               running->applies_line,
+                               running->check_line};
+    text->cards = kept;
 }
 
 int room_run_card(lua_State *lua)
@@ -124,11 +136,11 @@ int room_run_card(lua_State *lua)
     lua_call(lua, 0, 1);
     if (lua_type(lua, 1) != LUA_TTABLE)
         return luaL_error(lua, "a rule file returns one table, its card");
-    const struct rule_text *text = running->text;
-    if (text->has_card && is_edition(text->card_edition, room_judge(lua)->rule->edition)) {
-        *running->card = text->card;
-        running->applies_line = text->applies_line;
-        running->check_line = text->check_line;
+    const struct kept_card *kept = card_find(running->text, room_judge(lua)->rule->edition);
+    if (kept != NULL) {
+        *running->card = kept->card;
+        running->applies_line = kept->applies_line;
+        running->check_line = kept->check_line;
         return 1;
     }
     running->card->title = card_text(lua, "title", true);

@@ -204,6 +204,15 @@ bool room_keep_working(struct judge *judge);
 const char *room_name_of_read(struct judge *judge, const struct fact_read *read);
 
 /* rule_file.c */
+/* A card as it was once found to be right, in the judge's arena: nothing but the text and the
+ * edition decides it. */
+struct kept_card {
+    struct kept_card *next;
+    const char *edition; /* that it cites for, or NULL */
+    struct card card;
+    unsigned applies_line, check_line;
+};
+
 struct rule_text {
     struct book_text file; /* as it was read; no bytes where it could not be */
     int chunk;             /* registry reference, or LUA_NOREF: it could not be compiled */
@@ -211,12 +220,7 @@ struct rule_text {
     const char *wrong;     /* what is wrong with the file, or NULL */
     unsigned line, column;
     const char *excerpt;
-    /* The card as it was once found to be right, in the judge's arena: nothing but the text and the
-     * edition decides it. */
-    bool has_card;
-    const char *card_edition; /* that it cites for, or NULL */
-    struct card card;
-    unsigned applies_line, check_line;
+    struct kept_card *cards; /* those found to be right so far, one for each edition */
 };
 /* The compiled file of a rule; compiles it at the first asking. NULL: no memory. */
 struct rule_text *rule_text_find(struct judge *judge, const char *path);

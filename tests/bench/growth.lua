@@ -125,7 +125,7 @@ local function side_by_side(designs, size)
     for i, half in ipairs(halves) do
       both[i] = ("%s/plumbrule check --from-list %s --jobs 1 %s >%s.out &"):format(quoted(build), quoted(half), checks, quoted(half))
     end
-    local text = run(("%s/bench_watch 0 sh -c %s"):format(quoted(build), quoted(table.concat(both, " ") .. " wait")))
+    local text = run(("%s/bench_watch 0 /bin/sh -c %s"):format(quoted(build), quoted(table.concat(both, " ") .. " wait")))
     return tonumber(text:match("%S+"))
   end
 end
