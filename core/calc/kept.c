@@ -8,8 +8,8 @@ struct answer {
     const struct object *about;
     uint64_t hash;
     const struct amount *inputs, *results;
-    bool
-        has_steps; /* asked where steps are written down; an answer without them tells too little */
+    /* Asked where steps are written down? An answer without them would tell too little there. */
+    bool has_steps;
     const struct step *steps;
     size_t step_count;
 };

@@ -13,14 +13,6 @@ double quantity_in(struct quantity quantity, const struct unit *unit)
     return (quantity.value - unit->offset) / unit->factor;
 }
 
-static void write_as_written(char *buffer, size_t size, const char *written)
-{
-    size_t kept = text_cut(written, strlen(written), size - 1);
-
-    memcpy(buffer, written, kept);
-    buffer[kept] = '\0';
-}
-
 void quantity_write(char *buffer, size_t size, struct quantity quantity, const struct unit *unit,
                     int digits)
 {
@@ -28,7 +20,8 @@ void quantity_write(char *buffer, size_t size, struct quantity quantity, const s
 
     assert(size >= 64);
     if (quantity.written && !unit) {
-        write_as_written(buffer, size, quantity.written);
+        buffer[0] = '\0';
+        text_append(buffer, size, quantity.written);
         return;
     }
     if (!unit)

@@ -201,16 +201,6 @@ static double write_ladder(struct panel_sheet *sheet, const struct object *panel
     return fmax(y, begin + ROW) + 8;
 }
 
-/* Has one that is told before it the same space? */
-static bool is_taken(struct object *const *breakers, size_t at)
-{
-    int position = count_of(breakers[at], SLOT_breaker_position, 0);
-    for (size_t i = 0; i < at; i++)
-        if (count_of(breakers[i], SLOT_breaker_position, 0) == position)
-            return true;
-    return false;
-}
-
 /* Those without a space, and those whose space another one has. */
 static double write_unplaced(struct panel_sheet *sheet, struct object *const *breakers,
                              size_t count, double y)
@@ -222,7 +212,7 @@ static double write_unplaced(struct panel_sheet *sheet, struct object *const *br
         const struct object *one = breakers[i];
         int position = count_of(one, SLOT_breaker_position, 0);
         bool is_main = object_is(one, SLOT_breaker_duty, "main");
-        bool is_there = position <= ROWS_MOST && !is_taken(breakers, i);
+        bool is_there = position <= ROWS_MOST && breaker_at(breakers, i, position) == NULL;
         if (position == 0 && !is_main)
             canvas_text_format(canvas, MARGIN, y + 8, plain, "%s, %s: position not given",
                                one->name, fact_shown(canvas, one, SLOT_breaker_rating));

@@ -104,6 +104,16 @@ function plumb.find(report, rule, about)
   return assert(found, ("no finding of %s about %s"):format(rule, about or "anything"))
 end
 
+-- How often the part stands in the text, as it is.
+function plumb.count(text, part)
+  local found, from = 0, 1
+  while true do
+    local first, last = text:find(part, from, true)
+    if not first then return found end
+    found, from = found + 1, last + 1
+  end
+end
+
 -- The test of a finding whose sentence contains `what`; looks into options, too.
 function plumb.test(finding, what)
   local function look(tests)

@@ -20,15 +20,6 @@ local function drawn(text, what, options)
   return svg
 end
 
-local function count(text, part)
-  local found, from = 0, 1
-  while true do
-    local first, last = text:find(part, from, true)
-    if not first then return found end
-    found, from = found + 1, last + 1
-  end
-end
-
 local function sample(folder, name)
   return plumb.read(("%s/samples/%s/%s.yaml"):format(plumb.top, folder, name))
 end
@@ -41,7 +32,7 @@ function TestDraw:test_every_drawing_is_one_svg_with_title_and_description()
     lu.assertStrContains(svg, '<?xml version="1.0" encoding="UTF-8"?>\n<svg xmlns="http://www.w3.org/2000/svg"')
     lu.assertStrContains(svg, ('<title id="%s-title">'):format(what))
     lu.assertStrContains(svg, ('<desc id="%s-desc">'):format(what))
-    lu.assertEquals(count(svg, "<svg"), 1)
+    lu.assertEquals(plumb.count(svg, "<svg"), 1)
     lu.assertEquals(svg:sub(-7), "</svg>\n")
     lu.assertEquals(drawn(plumb.sample("standing"), what), svg) -- the same bytes again
   end
@@ -49,8 +40,8 @@ end
 
 function TestDraw:test_the_roof_has_what_lies_on_it()
   local svg = drawn(plumb.sample("standing"), "roof")
-  lu.assertEquals(count(svg, "<title>low-1-"), 10)
-  lu.assertEquals(count(svg, "<title>high-1-"), 9)
+  lu.assertEquals(plumb.count(svg, "<title>low-1-"), 10)
+  lu.assertEquals(plumb.count(svg, "<title>high-1-"), 9)
   lu.assertStrContains(svg, ">stack</text>")
   lu.assertStrContains(svg, ">48'-0&quot;</text>")
   lu.assertStrContains(svg, ">17'-6&quot;</text>")
@@ -71,8 +62,8 @@ function TestDraw:test_what_fails_is_outlined_and_keyed()
   lu.assertStrContains(svg, "Fails: Clear width at the ridge, roof plane south")
   lu.assertStrContains(svg, "Clear width below the ridge is 17.5 in; at least 36 in is needed")
   lu.assertStrContains(svg, "does not stand: see its number")
-  lu.assertEquals(count(svg, ">1</text>"), 2) -- on the roof and in the list
-  lu.assertEquals(count(svg, 'stroke="#8c1d18" stroke-width="2.6"'), 11) -- nine modules, the strip, the legend
+  lu.assertEquals(plumb.count(svg, ">1</text>"), 2) -- on the roof and in the list
+  lu.assertEquals(plumb.count(svg, 'stroke="#8c1d18" stroke-width="2.6"'), 11) -- nine modules, the strip, the legend
   local report = plumb.run({ "check", plumb.top .. "/samples/quill-hollow/failing.yaml", "--book", "marrow-bay" })
   local ridge, busbar = report:find("Clear width at the ridge", 1, true), report:find("Busbar against", 1, true)
   lu.assertTrue(ridge < busbar) -- the same order as in the report

@@ -38,15 +38,6 @@ local function drawn(text, what, rules)
   return svg
 end
 
-local function count(text, part)
-  local found, from = 0, 1
-  while true do
-    local first, last = text:find(part, from, true)
-    if not first then return found end
-    found, from = found + 1, last + 1
-  end
-end
-
 local function change(text, ...)
   local pairs_of = { ... }
   for i = 1, #pairs_of, 2 do text = plumb.change(text, pairs_of[i], pairs_of[i + 1]) end
@@ -63,7 +54,7 @@ function TestDrawOdd:test_every_kind_on_the_roof_is_keyed_where_it_lies()
     local svg = drawn(plumb.sample("standing"), "roof", { [kind] = 'shall.be("It is right", false)' })
     lu.assertStrContains(svg, "Fails: A look at it, ")
     -- a disc beside the thing and one in the list
-    lu.assertTrue(count(svg, ">1</text>") >= 2, kind)
+    lu.assertTrue(plumb.count(svg, ">1</text>") >= 2, kind)
   end
 end
 
@@ -90,7 +81,7 @@ function TestDrawOdd:test_openings_to_escape_by()
     "escape_openings: [{name: window, plane: south, at: [30 ft, 2 ft], width: 36 in}, {name: untold, plane: south}]")
   local svg = drawn(text, "roof")
   lu.assertStrContains(svg, ">escape opening</text>")
-  lu.assertEquals(count(svg, 'stroke="#1f6f78"'), 2) -- the one that is told, and the legend
+  lu.assertEquals(plumb.count(svg, 'stroke="#1f6f78"'), 2) -- the one that is told, and the legend
 end
 
 function TestDrawOdd:test_what_lies_nowhere_is_left_out()
