@@ -103,6 +103,8 @@ static void resolve(struct design_reader *reader, const struct pending *pending)
 
 void resolve_references(struct design_reader *reader, bool of_rows)
 {
+    if (arena_is_short(reader->arena))
+        return; /* rows may not be there; the design is given up */
     for (size_t i = 0; i < reader->pending_count; i++) {
         const struct pending *pending = &reader->pending[i];
         enum kind_id kind = pending->object->kind->id;

@@ -1,7 +1,6 @@
 #include "quantity.h"
 
 #include <assert.h>
-#include <stdio.h>
 #include <string.h>
 #include "measure_table.h"
 #include "text.h"

@@ -56,12 +56,14 @@ void html_missing(struct html *html, const struct test *tests, size_t count, str
         const struct test *test = &tests[i];
         const char *fact = test->missing.fact;
         if (test->relation == RELATION_MISSING && fact != NULL && index_find(told, fact) == NULL) {
-            if (told->count == 0) {
+            if (!index_add(told, fact, told)) { /* nothing is opened that nobody would close */
+                html->is_short = true;
+                return;
+            }
+            if (told->count == 1) {
                 html_put(html, "p", "label", "To give");
                 html_open(html, "ul", NULL);
             }
-            if (!index_add(told, fact, told))
-                html->is_short = true;
             html_missing_one(html, &test->missing);
         }
         for (size_t k = 0; k < test->option_count; k++)
