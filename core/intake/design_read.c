@@ -5,6 +5,7 @@
 
 #include "design_reader.h"
 #include "file.h"
+#include "kept_sources.h"
 #include "text.h"
 
 bool append_object(struct design_reader *reader, struct fact *list, struct object *object)
@@ -167,12 +168,15 @@ void read_object(struct design_reader *reader, struct object *object, const stru
     }
 }
 
-/* Opens a file as a mapping and sets the complaints to it. NULL: problems say why. */
+/* Opens a file as a mapping and sets the complaints to it; `kept`: where it may lie already, or
+ * NULL. NULL: problems say why. */
 static const struct node *open_file(struct design_reader *reader, const char *path,
-                                    const char *example)
+                                    struct kept_sources *kept, const char *example)
 {
     struct source *source = NULL;
-    bool is_read = yaml_read_file(&source, path, reader->arena, reader->problems);
+    bool is_read = kept != NULL && reader->is_edited == NULL /* edits change the tree */
+                       ? yaml_read_kept(&source, kept, path, reader->arena, reader->problems)
+                       : yaml_read_file(&source, path, reader->arena, reader->problems);
     if (source == NULL)
         return NULL;
     struct complaints *complaints = arena_take(reader->arena, sizeof *complaints);
@@ -256,8 +260,8 @@ static void read_catalogue(struct design_reader *reader, const struct node *item
         complain_of_catalogue(reader, item, catalogues);
         return;
     }
-    const struct node *node =
-        open_file(reader, path, "module_models: [{name: Q-440, rated_power: 440 W}]");
+    const struct node *node = open_file(reader, path, catalogues != NULL ? catalogues->kept : NULL,
+                                        "module_models: [{name: Q-440, rated_power: 440 W}]");
     for (size_t i = 0; node != NULL && i < node->length; i++) {
         const struct node *key = node->items[2 * i];
         int slot = kind_find_fact(root->kind, key->text);
@@ -301,7 +305,7 @@ bool design_read_edited(struct design **out, const char *path, const struct cata
         reader.is_edited = arena_take(arena, edits->count * sizeof *reader.is_edited);
     }
     const struct node *node =
-        reader.design == NULL ? NULL : open_file(&reader, path, "title: Quill Hollow house");
+        reader.design == NULL ? NULL : open_file(&reader, path, NULL, "title: Quill Hollow house");
     if (node != NULL) {
         read_object(&reader, reader.design->root, node);
         read_catalogues(&reader, node, catalogues);

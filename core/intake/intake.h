@@ -5,9 +5,11 @@
 #include "design.h"
 #include "tree.h"
 
-/* Where catalogue files are sought after the design's own folder: directories, ends in NULL. */
+/* Where catalogue files are sought after the design's own folder: directories, ends in NULL. Those
+ * read before, which a design may lean on, or NULL: each is read anew. */
 struct catalogues {
     const char *const *directories;
+    struct kept_sources *kept;
 };
 
 /* Reads a design with the catalogue files it names. False: problems say why (*out is NULL). The

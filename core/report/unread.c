@@ -1,42 +1,47 @@
 #include "unread.h"
 
-#include <stdlib.h>
 #include <string.h>
 
-/* Facts are told apart by where they are written: rows of equal modules share theirs. */
-static int compare_places(const void *a, const void *b)
+/* The places of facts that were read. Facts are told apart by where they are written: rows of equal
+ * modules share theirs. A set by hash whose capacity is a power of two and never full. */
+struct places {
+    const struct place **items;
+    size_t capacity;
+};
+
+static bool is_same_place(const struct place *a, const struct place *b)
 {
-    const struct place *one = a, *other = b;
-    int order = one->file == other->file ? 0 : strcmp(one->file, other->file);
-    if (order == 0)
-        order = one->line < other->line ? -1 : one->line > other->line;
-    if (order == 0)
-        order = one->column < other->column ? -1 : one->column > other->column;
-    return order;
+    return a->line == b->line && a->column == b->column &&
+           (a->file == b->file || strcmp(a->file, b->file) == 0);
 }
 
-struct places {
-    struct place *items;
-    size_t count;
-};
+/* The place in the set, or the free one where it belongs. */
+static const struct place **place_in(const struct places *set, const struct place *place)
+{
+    size_t at = place->line * (size_t)31 + place->column; /* neighbours are far enough apart */
+    for (at &= set->capacity - 1; set->items[at] != NULL; at = (at + 1) & (set->capacity - 1))
+        if (is_same_place(set->items[at], place))
+            break;
+    return &set->items[at];
+}
 
 static bool collect_read(struct places *out, const struct findings *findings, struct arena *arena)
 {
-    out->count = 0;
-    out->items = arena_take(arena, (findings->input_count + 1) * sizeof *out->items);
-    if (out->items == NULL)
-        return false;
-    for (size_t i = 0; i < findings->input_count; i++)
-        if (findings->inputs[i]->place.file != NULL)
-            out->items[out->count++] = findings->inputs[i]->place;
-    qsort(out->items, out->count, sizeof *out->items, compare_places);
-    return true;
+    out->capacity = 16;
+    while (out->capacity < 2 * findings->input_count)
+        out->capacity *= 2;
+    out->items = arena_take(arena, out->capacity * sizeof(struct place *));
+    for (size_t i = 0; out->items != NULL && i < findings->input_count; i++) {
+        const struct place *place = &findings->inputs[i]->place;
+        if (place->file != NULL)
+            *place_in(out, place) = place;
+    }
+    return out->items != NULL;
 }
 
 static bool is_read(const struct places *read, const struct fact *fact)
 {
-    return fact->place.file != NULL &&
-           bsearch(&fact->place, read->items, read->count, sizeof *read->items, compare_places);
+    return fact->place.file != NULL && *place_in(read, &fact->place) != NULL;
 }
 
 /* The equipment model that a thing is or stands in, or NULL. */
@@ -47,32 +52,37 @@ static const struct object *model_of(const struct object *object)
     return object;
 }
 
-static bool refers_to(const struct object *from, const struct object *to)
+/* What one fact of all things of a kind refers to. */
+static void mark_referred(bool *used, const struct objects *things, size_t slot,
+                          enum fact_type type)
 {
-    for (unsigned slot = 0; slot < from->kind->fact_count; slot++) {
-        const struct fact *fact = &from->facts[slot];
-        enum fact_type type = from->kind->facts[slot].type;
-        if (fact->state != FACT_GIVEN)
-            continue;
-        if (type == TYPE_REFERENCE && fact->is.object == to)
-            return true;
-        for (size_t i = 0; type == TYPE_REFERENCES && i < fact->count; i++)
-            if (fact->is.objects[i] == to)
-                return true;
+    for (size_t i = 0; i < things->count; i++) {
+        const struct fact *fact = &things->items[i]->facts[slot];
+        if (fact->state == FACT_GIVEN && type == TYPE_REFERENCE)
+            used[fact->is.object->first_fact] = true;
+        for (size_t k = 0; fact->state == FACT_GIVEN && type == TYPE_REFERENCES && k < fact->count;
+             k++)
+            used[fact->is.objects[k]->first_fact] = true;
     }
-    return false;
 }
 
-static bool is_used(const struct design *design, const struct object *object)
+/* Equipment that something of the design refers to, by the number of its first fact. */
+static bool *collect_used(const struct design *design, struct arena *arena)
+{
+    bool *used = arena_take(arena, design->fact_count + 1);
+    for (size_t id = 0; used != NULL && id < KIND_COUNT; id++)
+        for (size_t slot = 0; slot < kind_at((enum kind_id)id)->fact_count; slot++) {
+            enum fact_type type = kind_at((enum kind_id)id)->facts[slot].type;
+            if (type == TYPE_REFERENCE || type == TYPE_REFERENCES)
+                mark_referred(used, &design->of_kind[id], slot, type);
+        }
+    return used;
+}
+
+static bool is_used(const bool *used, const struct object *object)
 {
     const struct object *model = model_of(object);
-    if (model == NULL)
-        return true;
-    for (size_t id = 0; id < KIND_COUNT; id++)
-        for (size_t i = 0; i < design->of_kind[id].count; i++)
-            if (refers_to(design->of_kind[id].items[i], model))
-                return true;
-    return false;
+    return model == NULL || used[model->first_fact];
 }
 
 /* What the review itself reads. */
@@ -112,7 +122,8 @@ bool unread_collect(struct unread **out, size_t *count, const struct report *rep
     for (size_t id = 0; id < KIND_COUNT; id++)
         all += kind_at((enum kind_id)id)->fact_count;
     *out = arena_take(arena, all * sizeof **out);
-    if (*out == NULL || !collect_read(&read, report->findings, arena))
+    const bool *used = collect_used(design, arena);
+    if (*out == NULL || used == NULL || !collect_read(&read, report->findings, arena))
         return false;
     for (size_t id = 0; id < KIND_COUNT; id++) {
         const struct kind *kind = kind_at((enum kind_id)id);
@@ -120,7 +131,7 @@ bool unread_collect(struct unread **out, size_t *count, const struct report *rep
         if (of_kind == NULL)
             return false;
         for (size_t i = 0; i < design->of_kind[id].count; i++)
-            if (is_used(design, design->of_kind[id].items[i]))
+            if (is_used(used, design->of_kind[id].items[i]))
                 count_object(of_kind, design->of_kind[id].items[i], &read);
         for (size_t slot = 0; slot < kind->fact_count; slot++)
             if (of_kind[slot].unread > 0)

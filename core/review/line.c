@@ -66,7 +66,7 @@ static bool read_design(struct review *review, struct bench *bench, const char *
                         const struct bench_options *options)
 {
     const struct catalogues catalogues = {
-        search_catalogues(options->catalogue_directories, bench->arena)};
+        search_catalogues(options->catalogue_directories, bench->arena), bench->catalogues};
     if (catalogues.directories == NULL)
         return false;
     if (!design_read(&review->design, path, &catalogues, bench->arena, &review->problems))

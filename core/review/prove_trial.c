@@ -162,7 +162,7 @@ static bool find_rule(struct trial *trial, struct proving *proving, const struct
 bool trial_open(struct trial *out, struct proving *proving, const struct rule_case *one)
 {
     struct review day = {.problems = *proving->problems};
-    const struct catalogues catalogues = {proving->catalogues};
+    const struct catalogues catalogues = {.directories = proving->catalogues};
     *out = (struct trial){.one = one};
     const char *path = find_design(proving, one);
     if (path == NULL || !design_read_edited(&out->design, path, &catalogues, &one->edits,

@@ -2,21 +2,34 @@
 
 #include <string.h>
 
+#include "kept_sources.h"
 #include "search.h"
 
 bool bench_open(struct bench *out)
 {
-    *out =
-        (struct bench){.arena = arena_new(), .shelf_arena = arena_new(), .judge = judge_new(NULL)};
-    if (out->arena != NULL && out->shelf_arena != NULL && out->judge != NULL)
+    *out = (struct bench){.arena = arena_new(),
+                          .shelf_arena = arena_new(),
+                          .rulebook_arena = arena_new(),
+                          .judge = judge_new(NULL),
+                          .catalogues = kept_sources_new()};
+    if (out->arena != NULL && out->shelf_arena != NULL && out->rulebook_arena != NULL &&
+        out->judge != NULL && out->catalogues != NULL)
         return true;
     bench_close(out);
     return false;
 }
 
+static void drop_rulebook(struct bench *bench)
+{
+    bench->rulebook = NULL;
+    if (bench->rulebook_arena != NULL)
+        arena_clear(bench->rulebook_arena);
+}
+
 /* A new shelf reads every book anew, and tells again what is wrong in it. */
 static void drop_shelf(struct bench *bench)
 {
+    drop_rulebook(bench);
     if (bench->shelf != NULL)
         shelf_free(bench->shelf);
     bench->shelf = NULL;
@@ -31,6 +44,8 @@ void bench_close(struct bench *bench)
     drop_shelf(bench);
     if (bench->judge != NULL)
         judge_free(bench->judge);
+    kept_sources_free(bench->catalogues);
+    arena_free(bench->rulebook_arena);
     arena_free(bench->shelf_arena);
     arena_free(bench->arena);
     *bench = (struct bench){0};
@@ -39,6 +54,7 @@ void bench_close(struct bench *bench)
 void bench_start(struct bench *bench, struct review *review)
 {
     arena_clear(bench->arena);
+    kept_sources_tidy(bench->catalogues);
     *review =
         (struct review){.findings = {.arena = bench->arena}, .problems = {.arena = bench->arena}};
 }
@@ -116,21 +132,63 @@ static size_t count_names(const char *const *names)
     return count;
 }
 
+/* Is the rulebook that was resolved last the one that is asked for? */
+static bool is_resolved(const struct bench *bench, const char *const *books, struct date on)
+{
+    return bench->rulebook != NULL && search_is_same(bench->rulebook_books, books) &&
+           date_compare(bench->rulebook_on, on) == 0;
+}
+
+/* Copies names into the rulebook's arena. NULL: no memory. */
+static const char *const *keep_names(struct bench *bench, const char *const *names, size_t count)
+{
+    const char **kept = arena_take(bench->rulebook_arena, (count + 1) * sizeof *kept);
+    for (size_t i = 0; kept != NULL && i < count; i++) {
+        kept[i] = arena_copy(bench->rulebook_arena, names[i], strlen(names[i]));
+        if (kept[i] == NULL)
+            return NULL;
+    }
+    return kept;
+}
+
+/* Makes the rulebook; designs of one town and day ask for the same again and again. NULL: problems
+ * say why. */
+static struct rulebook *resolve(struct review *review, struct bench *bench,
+                                const char *const *books)
+{
+    struct rulebook *rulebook;
+    size_t count = count_names(books);
+    if (is_resolved(bench, books, review->on))
+        return bench->rulebook;
+    drop_rulebook(bench);
+    bench->rulebook_books = keep_names(bench, books, count);
+    bench->rulebook_on = review->on;
+    if (bench->rulebook_books == NULL) {
+        tell_no_memory(review);
+        return NULL;
+    }
+    if (!rulebook_resolve(&rulebook, bench->rulebook_books, count, review->on, shelf_find,
+                          bench->shelf, bench->rulebook_arena, &review->problems))
+        rulebook = NULL;
+    if (arena_is_short(bench->rulebook_arena))
+        tell_no_memory(review);
+    if (rulebook != NULL && !any_rule_holds(rulebook))
+        problems_add(&review->problems, PROBLEM_INPUT, "no-rule", (struct place){0},
+                     "no rule of the books named is in force on that day");
+    return rulebook;
+}
+
 bool bench_resolve(struct review *review, struct bench *bench, const struct bench_options *options)
 {
-    size_t count = count_names(options->books), before = review->problems.count;
-    if (count == 0)
+    size_t before = review->problems.count;
+    if (count_names(options->books) == 0)
         return tell_command(review, "book-none", "--book marrow-bay", "no rulebook is named");
     if (!bench_fetch_shelf(bench, options->book_directories)) {
         tell_no_memory(review);
         return false;
     }
-    if (!rulebook_resolve(&review->rulebook, options->books, count, review->on, shelf_find,
-                          bench->shelf, bench->arena, &review->problems))
-        review->rulebook = NULL;
-    if (review->rulebook != NULL && !any_rule_holds(review->rulebook))
-        problems_add(&review->problems, PROBLEM_INPUT, "no-rule", (struct place){0},
-                     "no rule of the books named is in force on that day");
-    bench->shelf_is_stale = review->problems.count > before;
+    review->rulebook = resolve(review, bench, options->books);
+    bench->shelf_is_stale = review->problems.count > before || review->problems.dropped > 0;
+    bench->rulebook = bench->shelf_is_stale ? NULL : review->rulebook;
     return review->rulebook != NULL;
 }

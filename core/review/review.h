@@ -12,6 +12,11 @@ struct bench {
     struct shelf *shelf;
     bool shelf_is_stale; /* something was wrong in a book: the next review reads anew */
     struct judge *judge;
+    struct kept_sources *catalogues;   /* that earlier designs named */
+    struct arena *rulebook_arena;      /* of the rulebook that was resolved last */
+    struct rulebook *rulebook;         /* NULL: none, or something was wrong with it */
+    const char *const *rulebook_books; /* that it was made of */
+    struct date rulebook_on;           /* and the day */
 };
 
 struct bench_options {

@@ -7,7 +7,7 @@ void bench_warm(struct bench *bench, const char *design_path, const struct bench
     struct review review;
     bench_start(bench, &review);
     const struct catalogues catalogues = {
-        search_catalogues(options->catalogue_directories, bench->arena)};
+        search_catalogues(options->catalogue_directories, bench->arena), bench->catalogues};
     bool has_day = options->on != NULL || (catalogues.directories != NULL &&
                                            design_read(&review.design, design_path, &catalogues,
                                                        bench->arena, &review.problems));

@@ -14,7 +14,7 @@ static void walk(const struct object *object)
 int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t length)
 {
     static const char *const directories[] = {FUZZ_DIR "/../../samples/catalogue", NULL};
-    const struct catalogues catalogues = {directories};
+    const struct catalogues catalogues = {.directories = directories};
     struct arena *arena = arena_new();
     struct problems problems = {.arena = arena};
     struct design *design;

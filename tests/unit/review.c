@@ -100,6 +100,53 @@ static void test_locale(char *const *alone)
     setlocale(LC_ALL, "C");
 }
 
+/* The report of one design under books and a day, copied; NULL: none. */
+static char *report_under(struct plumbrule *plumbrule, const char *const *of_books, const char *on)
+{
+    const char *report;
+    size_t length;
+    struct plumbrule_options asked = options;
+    asked.books = of_books;
+    asked.on = on;
+    plumbrule_check(&report, &length, plumbrule, designs[1], &asked);
+    return length > 0 ? strdup(report) : NULL;
+}
+
+/* A desk keeps what it resolved last; books and days that change must show, there and back. */
+static void test_other_books_and_days(void)
+{
+    static const char *const other_books[] = {"larch-pass", NULL};
+    static const char *const both[] = {"larch-pass", "sallow-point", NULL};
+    static const struct {
+        const char *const *books;
+        const char *on;
+    } asked[] = {{books, "2026-05-04"},
+                 {other_books, "2026-05-04"},
+                 {both, "2026-05-04"},
+                 {books, "2020-05-04"},
+                 {books, "2026-05-04"}};
+    enum { ASKED = sizeof asked / sizeof asked[0] };
+    struct plumbrule *one = NULL;
+    char *reports[ASKED] = {NULL};
+    if (!CHECK(plumbrule_open(&one), "a desk opens"))
+        return;
+    for (size_t i = 0; i < ASKED; i++) {
+        struct plumbrule *fresh = NULL;
+        reports[i] = report_under(one, asked[i].books, asked[i].on);
+        char *alone =
+            plumbrule_open(&fresh) ? report_under(fresh, asked[i].books, asked[i].on) : NULL;
+        CHECK(reports[i] != NULL && alone != NULL && strcmp(reports[i], alone) == 0,
+              "a desk says what a fresh one says");
+        free(alone);
+        plumbrule_close(fresh);
+    }
+    for (size_t i = 1; i + 1 < ASKED; i++)
+        CHECK(strcmp(reports[0], reports[i]) != 0, "other books or days say something else");
+    for (size_t i = 0; i < ASKED; i++)
+        free(reports[i]);
+    plumbrule_close(one);
+}
+
 static void test_mistakes(void)
 {
     struct plumbrule *plumbrule;
@@ -148,6 +195,7 @@ int main(void)
     test_order(alone);
     test_threads(alone);
     test_locale(alone);
+    test_other_books_and_days();
     test_mistakes();
     for (size_t i = 0; i < DESIGNS; i++)
         free(alone[i]);

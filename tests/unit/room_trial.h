@@ -29,7 +29,7 @@ static inline struct design *read_house(const char *name, struct arena *arena)
 {
     static const char *const nowhere[] = {NULL};
     struct problems problems = {.arena = arena};
-    struct catalogues catalogues = {nowhere};
+    struct catalogues catalogues = {.directories = nowhere};
     struct design *design;
     const char *path = arena_format(arena, ROOM_DIR "%s", name);
     if (!design_read(&design, path, &catalogues, arena, &problems)) {

@@ -29,7 +29,7 @@ static void stop(const char *why, const char *what)
 static void read_designs(struct ten *ten, const char *list, const char *catalogue_directory)
 {
     const char *directories[] = {catalogue_directory, NULL};
-    struct catalogues catalogues = {directories};
+    struct catalogues catalogues = {.directories = directories};
     char path[4096];
     FILE *file = fopen(list, "r");
     if (file == NULL)
