@@ -104,24 +104,52 @@ static size_t point_length(const unsigned char *bytes, size_t length)
     return wanted;
 }
 
+/* Are all eight printable ASCII? No byte has its high bit set, is below 0x20 or is 0x7F; a borrow
+ * from a byte below can only make it say no. */
+static bool are_plain(uint64_t bytes)
+{
+    const uint64_t ones = 0x0101010101010101u, high = 0x80 * ones;
+    return ((bytes | (bytes - 0x20 * ones) | ((bytes ^ 0x7F * ones) - ones)) & high) == 0;
+}
+
+size_t text_plain_length(const char *bytes, size_t length)
+{
+    size_t at = 0;
+    uint64_t eight;
+
+    for (; length - at >= sizeof eight; at += sizeof eight) {
+        memcpy(&eight, bytes + at, sizeof eight);
+        if (!are_plain(eight))
+            break;
+    }
+    while (at < length && bytes[at] >= ' ' && bytes[at] <= '~')
+        at++;
+    return at;
+}
+
 size_t text_count_points(const char *bytes, size_t length)
 {
-    size_t points = 0;
+    size_t points = 0, at = 0;
 
-    for (size_t at = 0; at < length; points++) {
+    for (;;) {
+        size_t plain = text_plain_length(bytes + at, length - at);
+        points += plain;
+        at += plain;
+        if (at == length)
+            return points;
         size_t step = point_length((const unsigned char *)bytes + at, length - at);
         at += step > 0 ? step : 1;
+        points++;
     }
-    return points;
 }
 
 bool text_is_utf8(const char *bytes, size_t length, size_t *at)
 {
     for (size_t i = 0; i < length;) {
-        if ((unsigned char)bytes[i] < 0x80) {
-            i++;
-            continue;
-        }
+        size_t plain = text_plain_length(bytes + i, length - i);
+        i += plain;
+        if (i == length)
+            break;
         size_t step = point_length((const unsigned char *)bytes + i, length - i);
         if (step == 0) {
             if (at)

@@ -19,6 +19,8 @@ void text_add_word(struct text *text, const char *word);
 void text_add_format(struct text *text, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 
+/* Bytes at the start that are plain: printable ASCII, from space to tilde. Nearly all of a text is. */
+size_t text_plain_length(const char *bytes, size_t length);
 /* Code points in UTF-8 text; bytes that are not UTF-8 count one each. */
 size_t text_count_points(const char *bytes, size_t length);
 /* Is all of it well-formed UTF-8 (no surrogates, no overlong forms)? If not, *at is the first bad

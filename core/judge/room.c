@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "room_limits.h"
+#include "room_pool.h"
 
 const char room_words, room_signal;
 
@@ -91,8 +92,9 @@ const char *room_keep_text(lua_State *lua, int index, const char *what, size_t m
     const char *text = lua_tolstring(lua, index, &length);
     if (length == 0 || length > most)
         luaL_error(lua, "%s must have from 1 to %d letters", what, (int)most);
-    bool is_plain = text_is_utf8(text, length, &bad);
-    for (size_t i = 0; is_plain && i < length; i++)
+    size_t plain = text_plain_length(text, length);
+    bool is_plain = plain == length || text_is_utf8(text, length, &bad);
+    for (size_t i = plain; is_plain && i < length; i++)
         is_plain = !is_control(text + i);
     if (!is_plain)
         luaL_error(lua, "%s must be plain text, without control characters", what);
@@ -189,7 +191,9 @@ struct judge *judge_new(const struct judge_limits *limits)
     limits_set(judge, limits);
     judge->arena = arena_new();
     judge->files.arena = judge->arena;
-    judge->lua = judge->arena != NULL ? lua_newstate(limits_allocate, judge) : NULL;
+    judge->pool = room_pool_new();
+    judge->lua =
+        judge->arena != NULL && judge->pool != NULL ? lua_newstate(limits_allocate, judge) : NULL;
     if (judge->lua == NULL) {
         judge_free(judge);
         return NULL;
@@ -209,6 +213,7 @@ void judge_free(struct judge *judge)
         return;
     if (judge->lua != NULL)
         lua_close(judge->lua);
+    room_pool_free(judge->pool);
     arena_free(judge->arena);
     free(judge);
 }

@@ -77,6 +77,7 @@ enum stage { STAGE_CARD, STAGE_APPLIES, STAGE_CHECK };
 
 struct judge {
     lua_State *lua;
+    struct room_pool *pool; /* Lua's memory */
     struct judge_limits limits;
     int usual_period, period; /* of the hook: instructions between two looks */
     size_t memory;            /* bytes that Lua holds */

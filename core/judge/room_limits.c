@@ -3,7 +3,8 @@
 #include "room_limits.h"
 
 #include <limits.h>
-#include <stdlib.h>
+
+#include "room_pool.h"
 
 enum {
     HOOK_PERIOD = 1000,       /* instructions between two looks */
@@ -53,17 +54,12 @@ void *limits_allocate(void *context, void *block, size_t old_size, size_t new_si
     bool is_text = block == NULL && old_size == LUA_TSTRING;
     if (block == NULL)
         old_size = 0; /* for a new block Lua passes the type here */
-    if (new_size == 0) {
-        free(block);
-        judge->memory -= old_size;
-        return NULL;
-    }
     if (judge->is_limited && new_size > old_size &&
         !may_grow(judge, is_text, new_size, new_size - old_size))
         return NULL;
-    void *moved = realloc(block, new_size);
-    if (moved != NULL)
-        judge->memory += new_size - old_size;
+    void *moved = room_pool_resize(judge->pool, block, old_size, new_size);
+    if (moved != NULL || new_size == 0)
+        judge->memory += new_size - old_size; /* unsigned: less, too */
     else
         judge->is_short = true;
     return moved;

@@ -96,11 +96,6 @@ bool measure_of(enum measure *out, struct dimension dimension)
     return false;
 }
 
-bool dimension_is_same(struct dimension a, struct dimension b)
-{
-    return memcmp(a.power, b.power, sizeof a.power) == 0 && a.is_point == b.is_point;
-}
-
 bool dimension_is_pure(struct dimension dimension)
 {
     return dimension_is_same(dimension, table[PURE_NUMBER].dimension);

@@ -4,6 +4,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
+#include <string.h>
 #include "arena.h"
 
 enum {
@@ -71,7 +72,10 @@ const char *measure_name(enum measure measure);         /* "length" */
 bool measure_find(enum measure *out, const char *name); /* by that name */
 struct dimension measure_dimension(enum measure measure);
 bool measure_of(enum measure *out, struct dimension dimension); /* its name, if it has one */
-bool dimension_is_same(struct dimension a, struct dimension b);
+static inline bool dimension_is_same(struct dimension a, struct dimension b)
+{
+    return memcmp(a.power, b.power, sizeof a.power) == 0 && a.is_point == b.is_point;
+}
 bool dimension_is_pure(struct dimension dimension); /* a plain number */
 /* "length", "temperature difference", else "m·kg/s²" and the like. Buffer of at least 64 bytes. */
 void dimension_write(char *buffer, size_t size, struct dimension dimension);

@@ -48,11 +48,14 @@ const struct unit *unit_find_plain(const char *name, size_t length, struct dimen
 {
     if (length == 0)
         return NULL;
-    /* Nearly always the unit is of the dimension wanted, and that takes few comparisons. */
-    for (size_t i = 0; i < unit_table_count; i++)
-        if (dimension_is_same(unit_table[i].dimension, want) &&
-            is_spelled(&unit_table[i], name, length))
-            return &unit_table[i];
+    /* Nearly always the unit is of the dimension wanted, and that takes few comparisons. Rows of one
+     * dimension stand together. */
+    size_t at = 0;
+    while (at < unit_table_count && !dimension_is_same(unit_table[at].dimension, want))
+        at++;
+    for (; at < unit_table_count && dimension_is_same(unit_table[at].dimension, want); at++)
+        if (is_spelled(&unit_table[at], name, length))
+            return &unit_table[at];
     for (size_t i = 0; i < unit_table_count; i++)
         if (is_spelled(&unit_table[i], name, length))
             return &unit_table[i];

@@ -21,6 +21,9 @@ void text_add_printable(struct text *out, const char *bytes, size_t length)
 {
     size_t from = 0, at = 0;
     while (at < length) {
+        at += text_plain_length(bytes + at, length - at);
+        if (at == length)
+            break;
         size_t step = printable_length(bytes + at, length - at);
         if (step > 0) {
             at += step;

@@ -43,8 +43,11 @@ static struct bad_byte look_at_point(const char *bytes, size_t length, size_t of
 bool bad_byte_find(struct bad_byte *out, const char *bytes, size_t length, size_t from)
 {
     for (size_t at = from; at < length;) {
+        at += text_plain_length(bytes + at, length - at);
+        if (at == length)
+            break;
         unsigned char byte = (unsigned char)bytes[at];
-        if ((byte >= 0x20 && byte < 0x7F) || byte == '\n' || byte == '\t' || byte == '\r') {
+        if (byte == '\n' || byte == '\t' || byte == '\r') {
             at++;
             continue;
         }

@@ -5,6 +5,8 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "room_pool.h"
+
 struct supply *supply(void)
 {
     static struct supply one;
@@ -57,6 +59,19 @@ void *TAKE(calloc)(size_t count, size_t size)
 void *TAKE(realloc)(void *block, size_t size)
 {
     return may_take() ? REAL(realloc)(block, size) : NULL;
+}
+
+/* Lua's own asking, which mostly ends at a pool of small pieces. */
+void *__real_room_pool_resize(struct room_pool *pool, void *piece, size_t old_size,
+                              size_t new_size);
+void *__wrap_room_pool_resize(struct room_pool *pool, void *piece, size_t old_size,
+                              size_t new_size);
+
+void *__wrap_room_pool_resize(struct room_pool *pool, void *piece, size_t old_size, size_t new_size)
+{
+    if (new_size > 0 && !may_take())
+        return NULL;
+    return __real_room_pool_resize(pool, piece, old_size, new_size);
 }
 
 ssize_t __real_read(int file, void *bytes, size_t length);

@@ -1,5 +1,6 @@
 /* The judge when memory runs out: every allocation of a new judge and of a review fails once, those
  * of Lua among them. Nothing breaks, nothing leaks, nothing passes that would not. */
+#include "room_pool.h"
 #include "room_trial.h"
 
 struct supply {
@@ -38,6 +39,19 @@ void *__wrap_calloc(size_t count, size_t size)
 void *__wrap_realloc(void *block, size_t size)
 {
     return may_take() ? __real_realloc(block, size) : NULL;
+}
+
+/* Lua's own asking, which mostly ends at a pool of small pieces. */
+void *__real_room_pool_resize(struct room_pool *pool, void *piece, size_t old_size,
+                              size_t new_size);
+void *__wrap_room_pool_resize(struct room_pool *pool, void *piece, size_t old_size,
+                              size_t new_size);
+
+void *__wrap_room_pool_resize(struct room_pool *pool, void *piece, size_t old_size, size_t new_size)
+{
+    if (new_size > 0 && !may_take())
+        return NULL;
+    return __real_room_pool_resize(pool, piece, old_size, new_size);
 }
 
 /* Fails from the n-th allocation on (or that one alone). True: it was reached. */
