@@ -4,13 +4,12 @@
 #include <string.h>
 
 const char *const lateral_directions[] = {"parallel to grain", "perpendicular to grain", NULL};
+const char *const roof_directions[] = {"along the slope", "across the slope", NULL};
 
 #define SAFETY MAYBE_NUMBER("safety_factor", 1, 10, "By which a test's ultimate value is divided.")
 #define DIRECTION                                                                                  \
-    MAYBE_WORD("direction", lateral_directions, "Which way it is pushed against the grain.")
-#define PLATE                                                                                      \
-    MAYBE_QUANTITY("plate_thickness", LENGTH, "in", 0.02, 2,                                       \
-                   "Steel plate below the lag screw's head; absent: the test alone counts.")
+    MAYBE_WORD("direction", lateral_directions,                                                    \
+               "Which way it is pushed against the grain; needed where a screw goes into wood.")
 #define MODEL_ROWS                                                                                 \
     [MODEL_DURATION] = GIVEN_DURATION,                                                             \
     [MODEL_STANDS_ON] =                                                                            \
@@ -25,7 +24,7 @@ const struct parameter attachment_model_withdrawal_inputs[] = {MODEL_ROWS};
 const struct parameter attachment_model_uplift_capacity_inputs[] = {MODEL_ROWS, [MODEL_SAFETY] =
                                                                                     SAFETY};
 const struct parameter attachment_model_lateral_capacity_inputs[] = {
-    MODEL_ROWS, [MODEL_SAFETY] = SAFETY, [MODEL_DIRECTION] = DIRECTION, [MODEL_PLATE] = PLATE};
+    MODEL_ROWS, [MODEL_SAFETY] = SAFETY, [MODEL_DIRECTION] = DIRECTION};
 const struct parameter attachment_model_withdrawal_results[] = {
     GIVEN_QUANTITY("capacity", FORCE, "lbf", 0, 0, "What its fasteners hold, prying not counted."),
     GIVEN_QUANTITY("per_fastener", FORCE, "lbf", 0, 0, "What one of them holds."),
@@ -43,7 +42,7 @@ const struct parameter attachment_model_lateral_capacity_results[] = {
     GIVEN_QUANTITY("capacity", FORCE, "lbf", 0, 0, "Allowable load along the roof."),
     GIVEN_WORD("governs", NULL, "\"fasteners\" or \"mount\"."),
     GIVEN_QUANTITY("mount", FORCE, "lbf", 0, 0, "What the test allows."),
-    MAYBE_QUANTITY("fasteners", FORCE, "lbf", 0, 0, "What the lag screws carry."),
+    MAYBE_QUANTITY("fasteners", FORCE, "lbf", 0, 0, "What its lag or wood screws carry."),
 };
 const struct parameter attachment_model_down_capacity_inputs[] = {SAFETY};
 const struct parameter attachment_model_down_capacity_results[] = {
@@ -55,7 +54,8 @@ const struct parameter attachment_model_down_capacity_results[] = {
     [PLACED_SAFETY] = SAFETY
 const struct parameter attachment_uplift_capacity_inputs[] = {PLACED_ROWS};
 const struct parameter attachment_lateral_capacity_inputs[] = {
-    PLACED_ROWS, [PLACED_DIRECTION] = DIRECTION, [PLACED_PLATE] = PLATE};
+    PLACED_ROWS, [PLACED_PUSH] =
+                     GIVEN_WORD("push", roof_directions, "Which way it is pushed on its roof.")};
 const struct parameter attachment_off_member_results[] = {
     GIVEN_QUANTITY("offset", LENGTH, "in", 0, 0, "From the nearest member's center line."),
     GIVEN_QUANTITY("edge", LENGTH, "in", 0, 0, "To its nearer edge; negative: beside it."),
@@ -73,7 +73,6 @@ static bool take_model(struct anchorage *out, const struct object *model,
                               .gravity = NAN,
                               .sheathing = amount_in(inputs[MODEL_SHEATHING], "in", NAN),
                               .member = amount_in(inputs[MODEL_MEMBER_DEPTH], "in", NAN),
-                              .plate = NAN,
                               .safety = NAN};
     bool is_wood = strcmp(stands_on, "deck") != 0 && strcmp(stands_on, "seam") != 0 &&
                    strcmp(stands_on, "none") != 0;
@@ -139,7 +138,6 @@ bool run_attachment_model_lateral_capacity(struct amount *results, const struct 
         return false;
     anchorage.safety = amount_in(inputs[MODEL_SAFETY], NULL, NAN);
     anchorage.direction = is_given(inputs[MODEL_DIRECTION]) ? inputs[MODEL_DIRECTION].word : NULL;
-    anchorage.plate = amount_in(inputs[MODEL_PLATE], "in", NAN);
     if (!anchorage_slide(&anchorage, working))
         return false;
     give_capacity(results, &anchorage, working);
@@ -199,7 +197,6 @@ static bool take_placed(struct anchorage *out, const struct object *about,
     *out = (struct anchorage){.gravity = NAN,
                               .sheathing = NAN,
                               .member = NAN,
-                              .plate = NAN,
                               .safety = amount_in(inputs[PLACED_SAFETY], NULL, NAN)};
     if (!need_object(&out->model, about, SLOT_attachment_model, working) ||
         !need_word(&out->stands_on, about, SLOT_attachment_stands_on, working))
@@ -225,15 +222,43 @@ bool run_attachment_uplift_capacity(struct amount *results, const struct object 
     return true;
 }
 
+/* A push on the roof against the grain of the member: rafters and trusses run up the slope, purlins
+ * across it. Of blocking nobody tells, so the lesser value counts. */
+static bool take_direction(struct anchorage *anchorage, const char *push, struct working *working)
+{
+    bool is_along = strcmp(push, roof_directions[0]) == 0;
+    bool runs_up =
+        strcmp(anchorage->stands_on, "rafter") == 0 || strcmp(anchorage->stands_on, "truss") == 0;
+    bool runs_across = strcmp(anchorage->stands_on, "purlin") == 0;
+    if (anchorage->plane == NULL)
+        return true;
+    const struct object *framing;
+    const char *kind;
+    if (!need_object(&framing, anchorage->plane, SLOT_roof_plane_framing, working) ||
+        !need_word(&kind, framing, SLOT_framing_kind, working))
+        return false;
+    if (runs_up && strcmp(kind, "rafter") != 0 && strcmp(kind, "truss") != 0)
+        return working_beyond(working,
+                              "it stands on a %s, but the plane's members are said to be "
+                              "of another kind, %s: which way their grain runs is not "
+                              "known",
+                              anchorage->stands_on, kind);
+    bool is_parallel = (runs_up && is_along) || (runs_across && !is_along);
+    anchorage->direction = lateral_directions[is_parallel ? 0 : 1];
+    working_step(working, "geometry", "pushed %s on a %s: %s%s", push, anchorage->stands_on,
+                 anchorage->direction,
+                 runs_up || runs_across ? "" : ", the lesser, for its grain may run either way");
+    return true;
+}
+
 bool run_attachment_lateral_capacity(struct amount *results, const struct object *about,
                                      const struct amount *inputs, struct working *working)
 {
     struct anchorage anchorage;
     if (!take_placed(&anchorage, about, inputs, working))
         return false;
-    anchorage.direction = is_given(inputs[PLACED_DIRECTION]) ? inputs[PLACED_DIRECTION].word : NULL;
-    anchorage.plate = amount_in(inputs[PLACED_PLATE], "in", NAN);
-    if (!anchorage_slide(&anchorage, working))
+    if (!take_direction(&anchorage, inputs[PLACED_PUSH].word, working) ||
+        !anchorage_slide(&anchorage, working))
         return false;
     give_capacity(results, &anchorage, working);
     return true;

@@ -6,6 +6,8 @@
 
 /* "parallel to grain", "perpendicular to grain" */
 extern const char *const lateral_directions[];
+/* "along the slope", "across the slope" */
+extern const char *const roof_directions[];
 
 /* Uplift that `fasteners` hold together, lbf: capacity of one × fasteners / prying factor. */
 double timber_pried(double capacity, double fasteners, double prying_factor,
@@ -24,7 +26,6 @@ enum {
     MODEL_SAFETY,
     MODEL_INPUTS,
     MODEL_DIRECTION = MODEL_INPUTS,
-    MODEL_PLATE,
     MODEL_LATERAL_INPUTS
 };
 extern const struct parameter attachment_model_uplift_capacity_inputs[MODEL_INPUTS];
@@ -44,8 +45,7 @@ enum {
     PLACED_TEMPERATURE,
     PLACED_SAFETY,
     PLACED_INPUTS,
-    PLACED_DIRECTION = PLACED_INPUTS,
-    PLACED_PLATE,
+    PLACED_PUSH = PLACED_INPUTS,
     PLACED_LATERAL_INPUTS
 };
 extern const struct parameter attachment_uplift_capacity_inputs[PLACED_INPUTS];
@@ -65,7 +65,6 @@ struct anchorage {
     double safety;              /* NAN: not given */
     struct timber_service service;
     const char *direction; /* of lateral_directions; NULL: not given */
-    double plate;          /* in; NAN: not given */
     /* Results, lbf; NAN where there is none to give */
     double fastener, mount, penetration, least;
 };

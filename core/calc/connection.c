@@ -1,10 +1,10 @@
-/* One fastener in wood: withdrawal, thread, lateral. */
+/* One fastener in wood: withdrawal, thread. */
 #include "timber.h"
 
 #include <math.h>
 
 /* NDS Table 11.3.4 (from memory): connections kept hot. Up to 100 °F nothing is lost. */
-static double temperature_factor(const struct timber_service *service)
+double timber_temperature_factor(const struct timber_service *service)
 {
     if (isnan(service->temperature) || service->temperature <= 100)
         return 1;
@@ -14,7 +14,7 @@ static double temperature_factor(const struct timber_service *service)
 }
 
 /* NDS Table 11.3.3 (from memory): dowel-type fasteners other than nails in wood that is wet. */
-static double wet_factor(const struct timber_service *service)
+double timber_wet_factor(const struct timber_service *service)
 {
     return service->is_wet ? 0.7 : 1;
 }
@@ -43,7 +43,7 @@ static void refer(struct timber_withdrawal *withdrawal, struct working *working)
 bool timber_withdraw(struct timber_withdrawal *withdrawal, struct working *working)
 {
     const struct timber_service *service = &withdrawal->service;
-    double wet = wet_factor(service), hot = temperature_factor(service);
+    double wet = timber_wet_factor(service), hot = timber_temperature_factor(service);
     double end = withdrawal->is_end_grain ? 0.75 : 1;
     if (withdrawal->is_end_grain && withdrawal->fastener == TIMBER_WOOD_SCREW)
         return working_beyond(working, "a wood screw has no withdrawal value in end grain");
@@ -116,40 +116,5 @@ bool timber_thread_take(struct timber_thread *thread, struct working *working)
                  "thread in the member, tip left out = %.5g in",
                  thread->length, thread->above, thread->length - thread->thread,
                  thread->penetration);
-    return true;
-}
-
-static void reduce_lateral(struct timber_lateral *lateral, struct working *working)
-{
-    double wet = wet_factor(&lateral->service), hot = temperature_factor(&lateral->service);
-    double depth = fmin(lateral->penetration / (8 * lateral->diameter), 1);
-    if (number_compare(lateral->penetration, 4 * lateral->diameter) < 0)
-        depth = 0;
-    lateral->capacity = lateral->reference * lateral->service.duration->factor * wet * hot * depth;
-    working_step(working,
-                 "NDS Table 11.3.1 and note of Table 12K (share of 8 D, none below 4 D; from "
-                 "memory); CD Table 2.3.2; CM and Ct from memory",
-                 "Z' = Z CD CM Ct p/8D = %.4g × %.4g × %.4g × %.4g × %.4g = %.5g lbf",
-                 lateral->reference, lateral->service.duration->factor, wet, hot, depth,
-                 lateral->capacity);
-}
-
-bool timber_lateral_take(struct timber_lateral *lateral, struct working *working)
-{
-    const struct wood_lateral *row =
-        wood_lateral_find(lateral->plate, lateral->diameter, lateral->gravity);
-    if (row == NULL)
-        return working_beyond(working,
-                              "no sourced lateral value for a %.4g in lag screw through %.4g in of "
-                              "steel into wood of G = %.2f (the table at hand: 1/4, 5/16 and 3/8 "
-                              "in, plates from 14 gage, G from 0.35)",
-                              lateral->diameter, lateral->plate, lateral->gravity);
-    lateral->reference = lateral->is_parallel ? row->parallel : row->perpendicular;
-    working_step(working, wood_lateral_source,
-                 "%.4g in lag screw, row of %.3f in plate and G = %.2f (next not above): Z %s to "
-                 "the grain = %.4g lbf",
-                 lateral->diameter, row->plate, row->gravity,
-                 lateral->is_parallel ? "parallel" : "perpendicular", lateral->reference);
-    reduce_lateral(lateral, working);
     return true;
 }

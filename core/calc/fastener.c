@@ -5,7 +5,9 @@
 #include <string.h>
 
 #define withdrawal_source "NDS 12.2, Table 11.3.1"
+#define lateral_source    "NDS 12.3.1 (yield limit equations), Table 11.3.1"
 #define least_source      "NDS 12.2, Table 11.3.1, and the maker's test"
+#define slide_source      "NDS 12.3.1, Table 11.3.1, and the maker's test"
 #define test_source       "the maker's test"
 
 /* Lag and wood screws take the same inputs in the same order. */
@@ -136,33 +138,46 @@ enum {
     LATERAL_SPECIES,
     LATERAL_GRAVITY,
     LATERAL_WET,
-    LATERAL_TEMPERATURE
+    LATERAL_TEMPERATURE,
+    LATERAL_BEARING
 };
+#define PUSH_INPUTS(least, most, says)                                                             \
+    [LATERAL_DIAMETER] = GIVEN_QUANTITY("diameter", LENGTH, "in", least, most, says),              \
+    [LATERAL_PLATE] = GIVEN_QUANTITY("plate_thickness", LENGTH, "in", 0.02, 2,                     \
+                                     "Metal plate between head and wood."),                        \
+    [LATERAL_PENETRATION] =                                                                        \
+        GIVEN_QUANTITY("penetration", LENGTH, "in", 0, 12, "Length in the member, tip left out."), \
+    [LATERAL_DIRECTION] =                                                                          \
+        GIVEN_WORD("direction", lateral_directions, "Which way it is pushed against the grain."),  \
+    [LATERAL_DURATION] = GIVEN_DURATION, [LATERAL_SPECIES] = MAYBE_SPECIES,                        \
+    [LATERAL_GRAVITY] = MAYBE_GRAVITY, [LATERAL_WET] = MAYBE_WET,                                  \
+    [LATERAL_TEMPERATURE] = MAYBE_TEMPERATURE,                                                     \
+    [LATERAL_BEARING] =                                                                            \
+        MAYBE_QUANTITY("plate_bearing_strength", PRESSURE, "psi", 5000, 200000,                    \
+                       "Dowel bearing strength of the plate. Absent: steel, by its thickness.")
+
 static const struct parameter lag_lateral_inputs[] = {
-    [LATERAL_DIAMETER] =
-        GIVEN_QUANTITY("diameter", LENGTH, "in", 0.25, 1.25, "Diameter of the lag screw."),
-    [LATERAL_PLATE] = GIVEN_QUANTITY("plate_thickness", LENGTH, "in", 0.02, 2,
-                                     "Steel plate between head and wood."),
-    [LATERAL_PENETRATION] =
-        GIVEN_QUANTITY("penetration", LENGTH, "in", 0, 12, "Length in the member, tip left out."),
-    [LATERAL_DIRECTION] =
-        GIVEN_WORD("direction", lateral_directions, "Which way it is pushed against the grain."),
-    [LATERAL_DURATION] = GIVEN_DURATION,
-    [LATERAL_SPECIES] = MAYBE_SPECIES,
-    [LATERAL_GRAVITY] = MAYBE_GRAVITY,
-    [LATERAL_WET] = MAYBE_WET,
-    [LATERAL_TEMPERATURE] = MAYBE_TEMPERATURE,
+    PUSH_INPUTS(0.25, 1.25, "Diameter of the lag screw."),
+};
+static const struct parameter wood_screw_lateral_inputs[] = {
+    PUSH_INPUTS(0.138, 0.375, "Diameter of the wood screw's shank."),
 };
 static const struct parameter lag_lateral_results[] = {
-    GIVEN_QUANTITY("capacity", FORCE, "lbf", 0, 0, "What one lag screw carries; 0 below 4 D."),
-    GIVEN_QUANTITY("reference", FORCE, "lbf", 0, 0, "Value of the table, unadjusted."),
+    GIVEN_QUANTITY("capacity", FORCE, "lbf", 0, 0,
+                   "What one screw carries; 0 below the least penetration."),
+    GIVEN_QUANTITY("reference", FORCE, "lbf", 0, 0, "Z, unadjusted, of full penetration."),
+    GIVEN_WORD("mode", NULL,
+               "Yield mode that governs: \"Im\", \"Is\", \"II\", \"IIIm\", "
+               "\"IIIs\" or \"IV\"."),
 };
+#define wood_screw_lateral_results lag_lateral_results
 
-static bool run_lag_lateral(struct amount *results, const struct object *about,
-                            const struct amount *inputs, struct working *working)
+static bool run_push(struct amount *results, enum timber_fastener fastener,
+                     const struct amount *inputs, struct working *working)
 {
-    (void)about;
     struct timber_lateral push = {
+        .fastener = fastener,
+        .bearing = amount_in(inputs[LATERAL_BEARING], "psi", NAN),
         .diameter = amount_in(inputs[LATERAL_DIAMETER], "in", 0),
         .plate = amount_in(inputs[LATERAL_PLATE], "in", 0),
         .penetration = amount_in(inputs[LATERAL_PENETRATION], "in", 0),
@@ -174,7 +189,22 @@ static bool run_lag_lateral(struct amount *results, const struct object *about,
         return false;
     results[0] = amount_as(push.capacity, "lbf");
     results[1] = amount_as(push.reference, "lbf");
+    results[2] = amount_of_word(push.mode);
     return true;
+}
+
+static bool run_lag_lateral(struct amount *results, const struct object *about,
+                            const struct amount *inputs, struct working *working)
+{
+    (void)about;
+    return run_push(results, TIMBER_LAG, inputs, working);
+}
+
+static bool run_wood_screw_lateral(struct amount *results, const struct object *about,
+                                   const struct amount *inputs, struct working *working)
+{
+    (void)about;
+    return run_push(results, TIMBER_WOOD_SCREW, inputs, working);
 }
 
 static const struct parameter combined_capacity_inputs[] = {
@@ -277,8 +307,9 @@ const struct calculator fastener_calculators[] = {
                     "How much of a fastener's thread stands in the member.",
                     "NDS 12.1, Appendix L"),
     FREE_CALCULATOR(lag_lateral, lag_lateral_inputs, lag_lateral_results,
-                    "What a lag screw through a thin steel plate carries sideways.",
-                    "NDS Table 12K"),
+                    "What a lag screw through a metal plate carries sideways.", lateral_source),
+    FREE_CALCULATOR(wood_screw_lateral, wood_screw_lateral_inputs, wood_screw_lateral_results,
+                    "What a wood screw through a metal plate carries sideways.", lateral_source),
     FREE_CALCULATOR(combined_capacity, combined_capacity_inputs, combined_capacity_results,
                     "What a fastener carries when pulled and pushed at once.",
                     "NDS 12.4.1 (from memory)"),
@@ -296,8 +327,8 @@ const struct calculator fastener_calculators[] = {
                       "Allowable uplift: the least of fasteners and tested mount.", least_source),
     METHOD_CALCULATOR(attachment_model, lateral_capacity, attachment_model_lateral_capacity_inputs,
                       attachment_model_lateral_capacity_results,
-                      "Allowable load along the roof: the least of lag screws and tested mount.",
-                      least_source),
+                      "Allowable load along the roof: the least of its screws and tested mount.",
+                      slide_source),
     METHOD_CALCULATOR(attachment_model, down_capacity, attachment_model_down_capacity_inputs,
                       attachment_model_down_capacity_results, "Allowable load downward.",
                       test_source),
@@ -307,7 +338,9 @@ const struct calculator fastener_calculators[] = {
                       least_source),
     METHOD_CALCULATOR(attachment, lateral_capacity, attachment_lateral_capacity_inputs,
                       attachment_model_lateral_capacity_results,
-                      "Allowable load along the roof where it stands.", least_source),
+                      "Allowable load along the roof where it stands: the least of its screws and "
+                      "tested mount.",
+                      slide_source),
     METHOD_CALCULATOR(attachment, down_capacity, attachment_model_down_capacity_inputs,
                       attachment_model_down_capacity_results,
                       "Allowable load downward where it stands.", test_source),

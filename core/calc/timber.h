@@ -42,6 +42,10 @@ bool timber_service_take(struct timber_service *out, struct amount duration, str
 bool timber_gravity(double *out, struct amount species, struct amount gravity,
                     struct working *working);
 
+/* CM and Ct of connections with lag and wood screws. */
+double timber_wet_factor(const struct timber_service *service);
+double timber_temperature_factor(const struct timber_service *service);
+
 enum timber_fastener { TIMBER_LAG, TIMBER_WOOD_SCREW };
 
 /* Withdrawal of one fastener from side grain or end grain. */
@@ -72,12 +76,18 @@ struct timber_thread {
 
 bool timber_thread_take(struct timber_thread *thread, struct working *working);
 
-/* Lateral value of one lag screw through a steel plate. */
+/* Lateral value of one lag or wood screw through a metal plate, single shear. */
 struct timber_lateral {
-    double gravity, diameter, plate, penetration;
+    enum timber_fastener fastener;
+    double gravity, diameter;
+    double plate;   /* its thickness, in */
+    double bearing; /* its dowel bearing strength, psi; NAN: steel, by its thickness */
+    double penetration;
     bool is_parallel; /* load along the grain of the member */
     struct timber_service service;
-    double reference, capacity; /* results, lbf */
+    /* Results */
+    const char *mode;           /* the yield mode that governs */
+    double reference, capacity; /* lbf */
 };
 
 bool timber_lateral_take(struct timber_lateral *lateral, struct working *working);

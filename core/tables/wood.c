@@ -146,3 +146,30 @@ const struct wood_lag *wood_lag_find(double diameter)
             return &lag_table[i];
     return NULL;
 }
+
+double wood_screw_root(double diameter)
+{
+    /* Numbers 6, 7, 8, 9, 10, 12 and 14. */
+    static const double table[][2] = {{0.138, 0.113}, {0.151, 0.122}, {0.164, 0.131},
+                                      {0.177, 0.142}, {0.190, 0.152}, {0.216, 0.171},
+                                      {0.242, 0.196}};
+    for (size_t i = 0; i < sizeof table / sizeof table[0]; i++)
+        if (fabs(table[i][0] - diameter) < 5e-4)
+            return table[i][1];
+    return NAN;
+}
+
+double wood_bending_yield(double diameter)
+{
+    static const double up_to[][2] = {{0.142, 100000}, {0.177, 90000}, {0.236, 80000},
+                                      {0.273, 70000},  {0.344, 60000}, {INFINITY, 45000}};
+    size_t i = 0;
+    while (diameter > up_to[i][0] + 1e-6)
+        i++;
+    return up_to[i][1];
+}
+
+double wood_steel_bearing(double plate)
+{
+    return plate < 0.25 - 1e-6 ? 61850 : 87000;
+}

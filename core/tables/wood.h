@@ -52,7 +52,7 @@ const struct wood_duration *wood_duration_find(const char *load);
 /* The loads, ending in NULL. */
 extern const char *const wood_duration_loads[];
 
-/* A hex lag screw: root diameter and length of the tapered tip, in. */
+/* A hex lag screw with a reduced body: root diameter and length of the tapered tip, in. */
 struct wood_lag {
     double diameter, root, tip;
     const char *source;
@@ -61,18 +61,16 @@ struct wood_lag {
 /* NULL: not in the table. */
 const struct wood_lag *wood_lag_find(double diameter);
 
-/* Lateral reference value of one lag screw, one steel side plate, 8 D in the member, CD 1. */
-struct wood_lateral {
-    double plate;    /* in */
-    double diameter; /* in */
-    double gravity;
-    double parallel, perpendicular; /* lbf, to the grain of the member */
-};
+/* Root diameter of a rolled-thread wood screw, in, by its number's diameter: NDS Table L3 (from
+ * memory). NAN: not in the table. */
+double wood_screw_root(double diameter);
 
-/* The row of the table with the thickest plate not thicker than `plate` and the largest gravity not
- * above `gravity`; NULL: below all rows, or no such diameter. A thicker plate and a denser member
- * never carry less, so the row found is a safe one. Source: NDS Table 12K, in part. */
-const struct wood_lateral *wood_lateral_find(double plate, double diameter, double gravity);
-extern const char wood_lateral_source[];
+/* Bending yield strength of a lag or wood screw by its diameter in in, psi: notes of NDS Tables 12K
+ * and 12M (from memory; the lag screws' reproduce Table 12K). */
+double wood_bending_yield(double diameter);
+
+/* Dowel bearing strength of a steel side plate by its thickness in in, psi: notes of NDS Table 12K.
+ * Gage plates are ASTM A653 grade 33; from 1/4 in on, ASTM A36 (the latter from memory). */
+double wood_steel_bearing(double plate);
 
 #endif

@@ -80,6 +80,12 @@ local cases = {
   { "asce/attachment-down", south, "fail", { { "tested_down: 2200 lbf", "tested_down: 500 lbf", catalogue = "roof-mounts" } } },
   { "asce/attachment-down", south, "fail", { { "tested_lateral: 620 lbf", "tested_lateral: 200 lbf", catalogue = "roof-mounts" } } },
   { "asce/attachment-down", south, "open", { { "    tested_down: 2200 lbf\n", "", catalogue = "roof-mounts" } } },
+  { "asce/attachment-down", south, "open", { { "    plate_thickness: 1/4 in\n", "", catalogue = "roof-mounts" } } },
+  { "asce/attachment-down", south, "fail", { { "plate_thickness: 1/4 in", "plate_thickness: 0.12 in", catalogue = "roof-mounts" } } },
+  { "asce/attachment-down", south, "review", { { "plate_thickness: 1/4 in\n    plate_material: steel", "plate_thickness: 1/4 in\n    plate_material: aluminum", catalogue = "roof-mounts" } } },
+  -- Pushed across its grain a member of 1-1/2 in splits: 3/4 in are less than 4 D.
+  { "asce/attachment-down", south, "review", { { "stands_on: rafter", "stands_on: blocking", 4 } } },
+  { "asce/attachment-uplift", south, "open", { { "    plate_thickness: 1/4 in\n", "", catalogue = "roof-mounts" } } },
   { "asce/clamp-uplift", "racking:racking", "fail", { { "rails_per_module: 2", "rails_per_module: 1" } } },
   { "asce/clamp-uplift", "racking:racking", "open", { { "    clamp_uplift: 360 lbf\n", "", catalogue = "roof-mounts" } } },
   { "asce/rail-span", "rail:low-rail-2", "fail", { { "at: [32 in, 69.5 in], spacing: 32 in, count: 13", "at: [32 in, 69.5 in], spacing: 64 in, count: 7" } } },
@@ -278,6 +284,16 @@ function TestMonotony:test_capacity_falls_with_penetration()
     local capacity = test_of("asce/attachment-uplift", south, "Uplift on ",
       { { "fastener_length: 5 in", ("fastener_length: %s in"):format(length), catalogue = "roof-mounts" } }).limit.value
     lu.assertTrue(capacity <= last + 1e-9, length)
+    last = capacity
+  end
+end
+
+function TestMonotony:test_capacity_along_the_slope_grows_with_the_base()
+  local last = 0
+  for _, plate in ipairs({ "0.06", "0.075", "0.105", "0.134", "0.179", "0.239", "0.25", "0.5" }) do
+    local capacity = test_of("asce/attachment-down", south, "Load along ",
+      { { "plate_thickness: 1/4 in", ("plate_thickness: %s in"):format(plate), catalogue = "roof-mounts" } }).limit.value
+    lu.assertTrue(capacity >= last, plate)
     last = capacity
   end
 end

@@ -57,6 +57,8 @@ static inline void make_model(struct roof *roof)
     set_quantity(model, SLOT_attachment_model_fastener_diameter, 0.3125, "in");
     set_quantity(model, SLOT_attachment_model_fastener_length, 4, "in");
     set_quantity(model, SLOT_attachment_model_fixture_thickness, 0.5, "in");
+    set_quantity(model, SLOT_attachment_model_plate_thickness, 0.105, "in");
+    set_word(model, SLOT_attachment_model_plate_material, "steel");
     set_quantity(model, SLOT_attachment_model_tested_uplift, 3000, "lbf");
     set_quantity(model, SLOT_attachment_model_tested_down, 4500, "lbf");
     set_quantity(model, SLOT_attachment_model_tested_lateral, 900, "lbf");

@@ -1,18 +1,17 @@
 ---@type plumbrule.Rule
 return {
   title = "Load down and along the slope on the attachments",
-  cite = "Chapter 7, 29.4.4 (7-10: 30.4), 2.4",
+  cite = "Chapter 7, 29.4.4 (7-10: 30.4), 2.4; NDS 12.3.1, 2.3.2",
   about = "roof_plane",
   applies = function(plane) return plane.modules:count() > 0 and plane.attachments:count() > 0 end,
   check = function(plane, book, design)
-    local edition, basis = book:edition("asce"), tostring(book.ground_snow_basis)
+    local edition, basis, safety = book:edition("asce"), tostring(book.ground_snow_basis), book.test_safety_factor
     local speed, ground_snow = book.basic_wind_speed, book.ground_snow_load
     if book.site_wind_study then speed = design.site.basic_wind_speed end
     if book.site_snow_study then ground_snow = design.site.ground_snow_load end
     local dead = design:array_dead_load()
     local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
-    local most_down, most_along = -1 * lbf, -1 * lbf
-    local down_at, along_at
+    local alike, sorts = {}, {} -- attachments of one model on one kind of member hold alike
     for _, attachment in ipairs(plane.attachments) do
       local area = attachment:tributary_area()
       if area > 0 * sq_ft then
@@ -21,17 +20,41 @@ return {
           edition = edition, dead = dead, wind_uplift = wind_up, wind_down = wind_down, snow = snow,
           roof_live = 0 * psf, slope = plane.slope,
         }
-        if down * area > most_down then most_down, down_at = down * area, attachment end
-        if along * area > most_along then most_along, along_at = along * area, attachment end
+        local name = format("%s on %s", attachment.model:called(), attachment.stands_on)
+        local sort = alike[name]
+        if not sort then
+          sort = { down = -1 * lbf, along = -1 * lbf }
+          alike[name] = sort
+          table.insert(sorts, sort)
+        end
+        if down * area > sort.down then sort.down, sort.down_at = down * area, attachment end
+        if along * area > sort.along then
+          sort.along, sort.weight, sort.along_at = along * area, dead * sin(plane.slope) * area, attachment
+        end
       end
     end
-    if not down_at or not along_at then
+    if not sorts[1] then
       shall.be("Some attachment carries modules", false)
       return
     end
-    shall.not_exceed(format("Load down on %s", down_at:called()), most_down, down_at:down_capacity { safety_factor = book.test_safety_factor }, lbf)
-    shall.not_exceed(format("Load along the slope on %s", along_at:called()), most_along,
-      along_at:lateral_capacity { load_duration = "snow", safety_factor = book.test_safety_factor }, lbf)
+    local down, along -- those that come nearest to what they hold
+    local function nearer(last, load, capacity, says)
+      if last and load * last.capacity <= last.load * capacity then return last end
+      return { load = load, capacity = capacity, says = says }
+    end
+    for _, sort in ipairs(sorts) do
+      down = nearer(down, sort.down, sort.down_at:down_capacity { safety_factor = safety }, format("Load down on %s", sort.down_at:called()))
+      -- Wood carries less for long: a little snow may count for less than the weight alone.
+      local at = sort.along_at
+      local capacity, governs = at:lateral_capacity { load_duration = "dead", push = "along the slope", safety_factor = safety }
+      along = nearer(along, sort.weight, capacity, format("Load along the slope on %s by its weight, held by its %s", at:called(), governs))
+      if snow > 0 * psf then
+        capacity, governs = at:lateral_capacity { load_duration = "snow", push = "along the slope", safety_factor = safety }
+        along = nearer(along, sort.along, capacity, format("Load along the slope on %s under snow, held by its %s", at:called(), governs))
+      end
+    end
+    shall.not_exceed(down.says, down.load, down.capacity, lbf)
+    shall.not_exceed(along.says, along.load, along.capacity, lbf)
   end,
-  remedy = "Add attachments or choose a stronger mount.",
+  remedy = "Add attachments, or take a mount or screws that hold more; what the screws hold rests on the metal of the mount's base and its thickness.",
 }

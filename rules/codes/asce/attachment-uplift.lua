@@ -1,47 +1,74 @@
 ---@type plumbrule.Rule
 return {
   title = "Uplift on the attachments",
-  cite = "29.4.4 (7-10: 30.4), 2.4; NDS 12.2, 12.4.1",
+  cite = "29.4.4 (7-10: 30.4), 2.4; NDS 12.2, 12.3.1, 12.4.1",
   about = "roof_plane",
   applies = function(plane) return plane.modules:count() > 0 and plane.attachments:count() > 0 end,
   check = function(plane, book, design)
     local edition, speed = book:edition("asce"), book.basic_wind_speed
     if book.site_wind_study then speed = design.site.basic_wind_speed end
     local dead = design:array_dead_load()
-    local worst = {} -- by place: away from the edges, and at them
+    local alike = {} -- what attachments of one model on one kind of member hold
+
+    local function hold(attachment)
+      local name = format("%s on %s", attachment.model:called(), attachment.stands_on)
+      if not alike[name] then
+        local given = { load_duration = "wind", safety_factor = book.test_safety_factor }
+        local up, up_by = attachment:uplift_capacity(given)
+        given.push = "along the slope"
+        local along, along_by = attachment:lateral_capacity(given)
+        local both_by = up_by
+        if not same(up_by, along_by) then both_by = format("%s and its %s", up_by, along_by) end
+        alike[name] = { up = up, up_by = up_by, along = along, both_by = both_by }
+      end
+      return alike[name]
+    end
+
+    -- The share of NDS 12.4.1 that both loads take together, squared: load² over capacity².
+    local function strain(load, shear, held)
+      if held.up <= 0 * lbf or held.along <= 0 * lbf then return 1e9 end
+      local share = load * load / held.up + shear * shear / held.along
+      return share * share / (load * load + shear * shear)
+    end
+
+    local worst = { {}, {} } -- by place: away from the edges, and at them
+    local any = false
     for _, attachment in ipairs(plane.attachments) do
       local area = attachment:tributary_area()
       if area > 0 * sq_ft then
+        any = true
         local wind_up, wind_down, zone = attachment:wind_pressure(edition, speed, book.panel_wind_minimum)
         local up, _, _, along = calc.asd_combinations {
           edition = edition, dead = dead, wind_uplift = wind_up, wind_down = wind_down,
           snow = 0 * psf, roof_live = 0 * psf, slope = plane.slope,
         }
-        local capacity = attachment:uplift_capacity { load_duration = "wind", safety_factor = book.test_safety_factor }
-        local place = 2
-        if same(zone, "1") or same(zone, "1'") then place = 1 end
-        local found = { attachment = attachment, zone = zone, load = up * area, shear = along * area, capacity = capacity }
-        local last = worst[place]
-        if not last or found.load * last.capacity > last.load * capacity then worst[place] = found end
+        local place = worst[2]
+        if same(zone, "1") or same(zone, "1'") then place = worst[1] end
+        local found = { name = format("%s in zone %s", attachment:called(), zone), load = up * area, shear = along * area, held = hold(attachment) }
+        local last = place.lifted
+        if not last or found.load * last.held.up > last.load * found.held.up then place.lifted = found end
+        if not place.most or found.load > place.most.load then place.most = found end
+        if found.load > 0 * lbf then
+          found.strain = strain(found.load, found.shear, found.held)
+          if not place.both or found.strain > place.both.strain * (1 + 1e-9) then place.both = found end
+        end
       end
     end
-    for place = 1, 2 do
-      local found = worst[place]
-      if found then
-        local name = format("%s in zone %s", found.attachment:called(), found.zone)
-        shall.not_exceed(format("Uplift on %s", name), found.load, found.capacity, lbf)
-        if found.load > 0 * lbf and found.capacity > 0 * lbf then
-          local lateral = found.attachment:lateral_capacity { load_duration = "wind", safety_factor = book.test_safety_factor }
+    for _, place in ipairs(worst) do
+      local lifted, both, most = place.lifted, place.both, place.most
+      if lifted then
+        shall.not_exceed(format("Uplift on %s, held by its %s", lifted.name, lifted.held.up_by), lifted.load, lifted.held.up, lbf)
+        if both and both.held.up > 0 * lbf then
           local capacity, load = calc.combined_capacity {
-            withdrawal = found.capacity, lateral = lateral, tension = found.load, shear = found.shear }
-          shall.not_exceed(format("Uplift and load along the slope together on %s", name), load, capacity, lbf)
+            withdrawal = both.held.up, lateral = both.held.along, tension = both.load, shear = both.shear }
+          shall.not_exceed(format("Uplift and load along the slope together on %s, held by its %s", both.name, both.held.both_by), load, capacity, lbf)
         end
         if design.racking.mounting:is("rails", "shared rails") then
-          shall.not_exceed(format("Uplift of the rail from %s", name), found.load, design.racking.model.connection_uplift, lbf)
+          shall.not_exceed(format("Uplift of the rail from %s", most.name), most.load, design.racking.model.connection_uplift, lbf)
         end
       end
     end
-    if not worst[1] and not worst[2] then shall.be("Some attachment carries modules", false) end
+    if not any then shall.be("Some attachment carries modules", false) end
   end,
   remedy = "Add attachments where the load is highest, take longer or more fasteners, or keep the array out of the edge zones.",
 }
