@@ -48,8 +48,8 @@ const struct unit *unit_find_plain(const char *name, size_t length, struct dimen
 {
     if (length == 0)
         return NULL;
-    /* Nearly always the unit is of the dimension wanted, and that takes few comparisons. Rows of one
-     * dimension stand together. */
+    /* Nearly always the unit is of the dimension wanted, and that takes few comparisons. Rows of
+     * one dimension stand together. */
     size_t at = 0;
     while (at < unit_table_count && !dimension_is_same(unit_table[at].dimension, want))
         at++;
