@@ -54,6 +54,11 @@ void text_add(struct text *text, const char *bytes, size_t length)
     text->bytes[text->length] = '\0';
 }
 
+char *text_room(struct text *text, size_t length)
+{
+    return text_widen(text, length) ? text->bytes + text->length : NULL;
+}
+
 void text_add_word(struct text *text, const char *word)
 {
     text_add(text, word, strlen(word));

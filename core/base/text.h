@@ -16,10 +16,14 @@ void text_free(struct text *text);
 void text_clear(struct text *text);
 void text_add(struct text *text, const char *bytes, size_t length);
 void text_add_word(struct text *text, const char *word);
+/* Room for `length` more bytes, to be written at the place returned and then counted to the length.
+ * NULL: no memory, and the text is short. */
+char *text_room(struct text *text, size_t length);
 void text_add_format(struct text *text, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 
-/* Bytes at the start that are plain: printable ASCII, from space to tilde. Nearly all of a text is. */
+/* Bytes at the start that are plain: printable ASCII, from space to tilde. Nearly all of a text is.
+ */
 size_t text_plain_length(const char *bytes, size_t length);
 /* Code points in UTF-8 text; bytes that are not UTF-8 count one each. */
 size_t text_count_points(const char *bytes, size_t length);

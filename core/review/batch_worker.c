@@ -1,4 +1,7 @@
 /* Workers: processes that share the warm books (copy on write) and take a path for a line. */
+#ifndef _GNU_SOURCE
+#define _GNU_SOURCE /* the size of a pipe, which only Linux lets one set */
+#endif
 #include "batch_inside.h"
 
 #include <errno.h>
@@ -6,6 +9,8 @@
 #include <string.h>
 #include <sys/wait.h>
 #include <unistd.h>
+
+enum { PIPE_BYTES = 1024 * 1024 }; /* the most that a process gets unless it is root's */
 
 /* All of it, or false: the other side is gone. */
 static bool read_whole(int from, void *bytes, size_t length)
@@ -80,6 +85,11 @@ static bool open_pipes(int request[2], int answer[2])
         return false;
     if (pipe(answer) == 0) {
         fcntl(answer[0], F_SETFL, O_NONBLOCK);
+#ifdef F_SETPIPE_SZ
+        /* A line fits as a whole, so that its worker goes on at once. Where that is not granted it
+         * is only slower. */
+        (void)fcntl(answer[1], F_SETPIPE_SZ, PIPE_BYTES);
+#endif
         return true;
     }
     close(request[0]);
@@ -135,47 +145,54 @@ static void finish_slot(struct worker *worker, struct slot *slots)
     worker->head_length = 0;
 }
 
-/* Takes in what was read. False: it answers what it was not asked. */
-static bool take_bytes(struct worker *worker, struct slot *slots, const char *bytes, size_t length)
+/* Reads the head of the next answer, or a part of it. False: the worker is gone, or it answers what
+ * it was not asked; an interruption leaves all as it was. */
+static bool read_head(struct worker *worker, struct slot *slots, bool *is_short)
 {
-    while (length > 0) {
-        if (worker->sent_count == 0)
-            return false;
-        struct slot *slot = &slots[worker->sent[0]];
-        size_t wanted = sizeof worker->head - worker->head_length, step;
-        if (wanted > 0) {
-            struct reply_head head;
-            step = length < wanted ? length : wanted;
-            memcpy(worker->head + worker->head_length, bytes, step);
-            worker->head_length += step;
-            if (step == wanted) {
-                memcpy(&head, worker->head, sizeof head);
-                worker->left = head.length;
-                slot->end = (enum plumbrule_end)head.end;
-                text_clear(&slot->line);
-            }
-        } else {
-            step = length < worker->left ? length : (size_t)worker->left;
-            text_add(&slot->line, bytes, step);
-            worker->left -= step;
-        }
-        bytes += step;
-        length -= step;
-        if (worker->head_length == sizeof worker->head && worker->left == 0)
-            finish_slot(worker, slots);
-    }
+    ssize_t step = read(worker->from, worker->head + worker->head_length,
+                        sizeof worker->head - worker->head_length);
+    if (step < 0)
+        return errno == EINTR || errno == EAGAIN;
+    if (step == 0 || worker->sent_count == 0)
+        return false;
+    worker->head_length += (size_t)step;
+    if (worker->head_length < sizeof worker->head)
+        return true;
+    struct reply_head head;
+    struct slot *slot = &slots[worker->sent[0]];
+    memcpy(&head, worker->head, sizeof head);
+    worker->left = head.length;
+    slot->end = (enum plumbrule_end)head.end;
+    text_clear(&slot->line);
+    *is_short = head.length > 0 && text_room(&slot->line, (size_t)head.length) == NULL;
     return true;
+}
+
+/* The same for the line behind a head. */
+static bool read_line(struct worker *worker, struct slot *slots, bool *is_short)
+{
+    struct text *line = &slots[worker->sent[0]].line;
+    char *room = text_room(line, (size_t)worker->left);
+    if (room == NULL) {
+        *is_short = true;
+        return true;
+    }
+    ssize_t step = read(worker->from, room, (size_t)worker->left);
+    if (step < 0)
+        return errno == EINTR || errno == EAGAIN;
+    line->length += (size_t)step;
+    room[step] = '\0';
+    worker->left -= (uint64_t)step;
+    return step > 0;
 }
 
 bool worker_read(struct worker *worker, struct slot *slots, bool *is_short)
 {
-    char bytes[64 * 1024];
-    ssize_t step = read(worker->from, bytes, sizeof bytes);
-    if (step < 0)
-        return errno == EINTR || errno == EAGAIN;
-    size_t at = worker->sent_count > 0 ? worker->sent[0] : 0;
-    bool is_right = step > 0 && take_bytes(worker, slots, bytes, (size_t)step);
-    *is_short = *is_short || slots[at].line.is_short;
+    bool has_head = worker->head_length == sizeof worker->head;
+    bool is_right =
+        has_head ? read_line(worker, slots, is_short) : read_head(worker, slots, is_short);
+    if (is_right && worker->head_length == sizeof worker->head && worker->left == 0)
+        finish_slot(worker, slots);
     return is_right;
 }
 
