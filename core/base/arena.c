@@ -150,13 +150,18 @@ char *arena_format_list(struct arena *arena, const char *format, va_list argumen
 
 char *arena_join(struct arena *arena, const char *const *texts, size_t count)
 {
-    size_t length = 0, at = 0;
+    enum { FEW = 16 };
+    size_t lengths[FEW], length = 0, at = 0;
 
-    for (size_t i = 0; i < count; i++)
-        length += strlen(texts[i]);
+    for (size_t i = 0; i < count; i++) {
+        size_t part = strlen(texts[i]);
+        length += part;
+        if (i < FEW)
+            lengths[i] = part;
+    }
     char *joined = arena_take(arena, length + 1);
     for (size_t i = 0; joined && i < count; i++) {
-        size_t part = strlen(texts[i]);
+        size_t part = i < FEW ? lengths[i] : strlen(texts[i]);
         memcpy(joined + at, texts[i], part);
         at += part;
     }

@@ -5,12 +5,19 @@
 #include <stdarg.h>
 #include <stdbool.h>
 #include <stddef.h>
+#include <string.h>
 
 struct text {
     char *bytes; /* ends in NUL; NULL while nothing was added */
     size_t length, capacity;
     bool is_short;
 };
+
+/* Do both say the same? Few that differ have the same first byte, which is seen at once. */
+static inline bool text_is_same(const char *a, const char *b)
+{
+    return a[0] == b[0] && strcmp(a, b) == 0;
+}
 
 void text_free(struct text *text);
 void text_clear(struct text *text);

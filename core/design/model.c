@@ -96,7 +96,7 @@ const struct kind *kind_at(enum kind_id id)
 enum kind_id kind_find(const char *name)
 {
     int id = 0;
-    while (id < KIND_COUNT && strcmp(kinds[id].name, name) != 0)
+    while (id < KIND_COUNT && !text_is_same(kinds[id].name, name))
         id++;
     return (enum kind_id)id;
 }
@@ -104,7 +104,7 @@ enum kind_id kind_find(const char *name)
 int kind_find_fact(const struct kind *kind, const char *name)
 {
     for (size_t slot = 0; slot < kind->fact_count; slot++)
-        if (kind->facts[slot].name[0] == name[0] && strcmp(kind->facts[slot].name, name) == 0)
+        if (text_is_same(kind->facts[slot].name, name))
             return (int)slot;
     return -1;
 }
@@ -117,7 +117,7 @@ const struct vocabulary *vocabulary_at(enum vocabulary_id id)
 const char *vocabulary_find(const struct vocabulary *vocabulary, const char *word)
 {
     for (size_t i = 0; i < vocabulary->count; i++)
-        if (strcmp(vocabulary->words[i], word) == 0)
+        if (text_is_same(vocabulary->words[i], word))
             return vocabulary->words[i];
     return NULL;
 }

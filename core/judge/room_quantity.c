@@ -31,7 +31,8 @@ void room_push_quantity(lua_State *lua, struct quantity quantity)
     struct thing_quantity *thing = lua_newuserdatauv(lua, sizeof *thing, 0);
     thing->tag = THING_QUANTITY;
     thing->quantity = quantity;
-    luaL_setmetatable(lua, metatable_name);
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, metatable_name);
+    lua_setmetatable(lua, -2);
 }
 
 /* A quantity, or a plain number as a pure one. */
@@ -208,7 +209,9 @@ static void add_unit(lua_State *lua, const char *word, const struct unit *unit)
 
 void room_add_quantities(lua_State *lua)
 {
-    luaL_newmetatable(lua, metatable_name);
+    lua_newtable(lua);
+    lua_pushvalue(lua, -1);
+    lua_rawsetp(lua, LUA_REGISTRYINDEX, metatable_name);
     luaL_setfuncs(lua, metamethods, 0);
     lua_pushboolean(lua, false);
     lua_setfield(lua, -2, "__metatable");

@@ -13,7 +13,8 @@ static void *new_thing(lua_State *lua, size_t size, enum thing_tag tag, const ch
 {
     void *thing = lua_newuserdatauv(lua, size, 0);
     *(enum thing_tag *)thing = tag;
-    luaL_setmetatable(lua, metatable);
+    lua_rawgetp(lua, LUA_REGISTRYINDEX, metatable);
+    lua_setmetatable(lua, -2);
     return thing;
 }
 
@@ -32,7 +33,7 @@ static void check_word(lua_State *lua, const char *word, const char *const *word
     char list[300] = "";
     size_t length = 0;
     for (size_t i = 0; words[i] != NULL; i++)
-        if (strcmp(words[i], word) == 0)
+        if (text_is_same(words[i], word))
             return;
     for (size_t i = 0; words[i] != NULL && length < sizeof list; i++)
         length +=
@@ -52,7 +53,7 @@ static int word_is(lua_State *lua)
     for (int i = 2; i <= lua_gettop(lua); i++) {
         const char *word = luaL_checkstring(lua, i);
         check_word(lua, word, thing->words, thing->of);
-        is_any = is_any || strcmp(word, thing->word) == 0;
+        is_any = is_any || text_is_same(word, thing->word);
     }
     lua_pushboolean(lua, is_any);
     return 1;
@@ -445,7 +446,9 @@ void room_write_value(char *buffer, size_t size, lua_State *lua, int index)
 static void add_metatable(lua_State *lua, const char *name, const luaL_Reg *methods,
                           lua_CFunction index)
 {
-    luaL_newmetatable(lua, name);
+    lua_newtable(lua);
+    lua_pushvalue(lua, -1);
+    lua_rawsetp(lua, LUA_REGISTRYINDEX, name);
     lua_newtable(lua);
     luaL_setfuncs(lua, methods, 0);
     if (index != NULL)

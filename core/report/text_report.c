@@ -133,9 +133,11 @@ static bool write_brief(struct page *page, size_t *at, const struct findings *fi
         margin_write(margin, sizeof margin, gathered.margin);
     if (gathered.text == NULL)
         return false;
-    const char *label = arena_format(arena, "%8s", margin);
+    char label[48] = "        "; /* eight wide, the margin to the right */
+    size_t length = strlen(margin);
+    memcpy(label + (length < 8 ? 8 - length : 0), margin, length + 1);
     const char *text = ARENA_JOIN(arena, finding->title, ": ", gathered.text);
-    if (label == NULL || text == NULL)
+    if (text == NULL)
         return false;
     page_paragraph(page, 0, label, STYLE_GOOD, 10, text);
     return true;

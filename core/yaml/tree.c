@@ -3,6 +3,7 @@
 #include "file.h"
 #include "lines.h"
 #include "scan.h"
+#include "text.h"
 #include <string.h>
 
 /* A pair without the space after its colon is one plain word to YAML. */
@@ -87,7 +88,7 @@ struct node *node_find(const struct node *mapping, const char *key)
         return NULL;
     for (size_t i = 0; i < mapping->length; i++) {
         const char *text = mapping->items[2 * i]->text;
-        if (text && strcmp(text, key) == 0)
+        if (text && text_is_same(text, key))
             return mapping->items[2 * i + 1];
     }
     return NULL;
