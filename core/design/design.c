@@ -53,6 +53,14 @@ struct object *design_add(struct design *design, enum kind_id id, struct object 
     return object;
 }
 
+size_t design_count_things(const struct design *design)
+{
+    size_t things = 0;
+    for (size_t id = 0; id < KIND_COUNT; id++)
+        things += design->of_kind[id].count;
+    return things;
+}
+
 struct object *design_find(const struct design *design, kind_set kinds, const char *name,
                            bool *is_ambiguous)
 {

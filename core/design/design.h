@@ -77,6 +77,7 @@ struct design *design_new(struct arena *arena, const char *path);
  * that. NULL: no memory. */
 struct object *design_add(struct design *design, enum kind_id kind, struct object *parent,
                           const char *name, struct place place);
+size_t design_count_things(const struct design *design);
 /* A thing by name or path among some kinds; a name that stands several times finds none and sets
  * *is_ambiguous. */
 struct object *design_find(const struct design *design, kind_set kinds, const char *name,

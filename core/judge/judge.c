@@ -27,14 +27,11 @@ static void tell_bad_text(struct problems *problems, const struct rule *rule,
         problem->excerpt = text->excerpt;
 }
 
-/* Keys of the registry: the views that the calls about one thing, or of one design, share. */
-static const char kept_about, kept_design;
-
 static void push_arguments(lua_State *lua, const struct running *running)
 {
-    room_push_kept_object(lua, &kept_about, running->about);
+    room_push_object(lua, running->about);
     room_push_book(lua);
-    room_push_kept_object(lua, &kept_design, running->judge->design->root);
+    room_push_object(lua, running->judge->design->root);
 }
 
 /* Raises a mistake of a whole function at the line where it begins. */
@@ -335,8 +332,7 @@ bool judge_review(struct findings *findings, struct judge *judge, const struct d
     judge->page = findings->arena;
     judge->problems = problems;
     limits_fit(judge, design);
-    room_forget_object(judge->lua, &kept_about);
-    room_forget_object(judge->lua, &kept_design);
+    room_forget_objects(judge->lua);
     judge->told = arena_take(findings->arena, design->fact_count * sizeof *judge->told);
     bool is_kept = judge->told != NULL;
     for (size_t i = 0; is_kept && i < rulebook->rule_count; i++) {

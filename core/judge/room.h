@@ -158,10 +158,8 @@ void room_push_quantity(lua_State *lua, struct quantity quantity);
 struct quantity *room_to_quantity(lua_State *lua, int index); /* NULL: it is none */
 /* room_view.c */
 void room_push_object(lua_State *lua, const struct object *object);
-/* The same view as at the last asking under this key, as long as it is of the same thing; forgotten
- * before another design comes, whose things may lie where those of this one lay. */
-void room_push_kept_object(lua_State *lua, const void *key, const struct object *object);
-void room_forget_object(lua_State *lua, const void *key);
+/* The views of the last review's things must not be found by this one's. */
+void room_forget_objects(lua_State *lua);
 void room_push_book(lua_State *lua);
 void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of);
 void room_push_amount(lua_State *lua, const struct amount *amount);

@@ -269,41 +269,63 @@ static void close_metatable(lua_State *lua, const char *name)
     lua_setfield(lua, -2, "__metatable");
 }
 
+static void push_metatable(lua_State *lua, const struct kind *kind)
+{
+    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, kind) != LUA_TNIL)
+        return;
+    lua_pop(lua, 1);
+    lua_newtable(lua);
+    push_names(lua, kind);
+    lua_pushcclosure(lua, object_index, 1);
+    lua_setfield(lua, -2, "__index");
+    close_metatable(lua, kind->name);
+    lua_pushvalue(lua, -1);
+    lua_rawsetp(lua, LUA_REGISTRYINDEX, kind);
+}
+
+/* Key of the registry: the views of this review by their thing, so that each is made once. */
+static const char views;
+
+/* Pushes the table of views, or nothing. */
+static bool push_views(lua_State *lua)
+{
+    enum { KEPT_MOST = 4096 }; /* in larger designs the table would pass what a rule may hold */
+    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, &views) == LUA_TTABLE)
+        return true;
+    lua_pop(lua, 1);
+    size_t things = design_count_things(room_judge(lua)->design);
+    if (things > KEPT_MOST)
+        return false;
+    lua_createtable(lua, 0, (int)things); /* whole at once: it never grows under a rule */
+    lua_pushvalue(lua, -1);
+    lua_rawsetp(lua, LUA_REGISTRYINDEX, &views);
+    return true;
+}
+
 void room_push_object(lua_State *lua, const struct object *object)
 {
-    const struct kind *kind = object->kind;
+    bool is_kept = push_views(lua);
+    if (is_kept && lua_rawgetp(lua, -1, object) == LUA_TUSERDATA) {
+        lua_remove(lua, -2);
+        return;
+    }
+    lua_pop(lua, is_kept);
     struct thing_object *thing = lua_newuserdatauv(lua, sizeof *thing, 0);
     thing->tag = THING_OBJECT;
     thing->object = object;
-    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, kind) == LUA_TNIL) {
-        lua_pop(lua, 1);
-        lua_newtable(lua);
-        push_names(lua, kind);
-        lua_pushcclosure(lua, object_index, 1);
-        lua_setfield(lua, -2, "__index");
-        close_metatable(lua, kind->name);
-        lua_pushvalue(lua, -1);
-        lua_rawsetp(lua, LUA_REGISTRYINDEX, kind);
-    }
+    push_metatable(lua, object->kind);
     lua_setmetatable(lua, -2);
+    if (is_kept) {
+        lua_pushvalue(lua, -1);
+        lua_rawsetp(lua, -3, object);
+        lua_remove(lua, -2);
+    }
 }
 
-void room_push_kept_object(lua_State *lua, const void *key, const struct object *object)
+void room_forget_objects(lua_State *lua)
 {
-    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, key) == LUA_TUSERDATA &&
-        ((const struct thing_object *)lua_touserdata(lua, -1))->object == object)
-        return;
-    lua_pop(lua, 1);
-    room_push_object(lua, object);
-    lua_pushvalue(lua, -1);
-    lua_rawsetp(lua, LUA_REGISTRYINDEX, key);
-}
-
-void room_forget_object(lua_State *lua, const void *key)
-{
-    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, key) == LUA_TUSERDATA)
-        ((struct thing_object *)lua_touserdata(lua, -1))->object = NULL;
-    lua_pop(lua, 1);
+    lua_pushnil(lua);
+    lua_rawsetp(lua, LUA_REGISTRYINDEX, &views);
 }
 
 /* ---- dates ---- */
