@@ -82,7 +82,7 @@ static bool refuse_word(const struct parameter *parameter, const char *word,
     for (size_t i = 0; parameter->words[i] != NULL && length < sizeof choices; i++)
         length += (size_t)snprintf(choices + length, sizeof choices - length, "%s%s",
                                    i > 0 ? ", " : "", parameter->words[i]);
-    return working_wrong(working, parameter->name, "'%s' is no %s; it takes %s", word,
+    return working_wrong(working, parameter->name, "'%s' is no %s; it takes one of %s", word,
                          parameter->name, choices);
 }
 

@@ -203,6 +203,25 @@ static void tell_working(struct page *page, const struct calculator *calculator,
     }
 }
 
+/* What a calculator refuses often tells what it takes, and then once is enough. */
+static bool tells_what_it_takes(const char *why)
+{
+    static const char *const words[] = {"it takes", "it must be", "editions known"};
+    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
+        if (strstr(why, words[i]) != NULL)
+            return true;
+    return false;
+}
+
+static enum plumbrule_end refuse_stopped(struct desk *desk, const struct parameter *parameter,
+                                         const char *why)
+{
+    if (tells_what_it_takes(why))
+        return desk_refuse(desk, "input-bad", NULL, "%s: %s", parameter->name, why);
+    refuse_value(desk, parameter, why);
+    return PLUMBRULE_COMMAND;
+}
+
 /* Why there is no result. */
 static enum plumbrule_end tell_stop(struct desk *desk, const struct calculator *calculator,
                                     const struct stop *stop)
@@ -216,10 +235,8 @@ static enum plumbrule_end tell_stop(struct desk *desk, const struct calculator *
         return PLUMBRULE_OPEN;
     case STOP_WRONG:
         for (size_t i = 0; stop->input != NULL && i < calculator->input_count; i++)
-            if (strcmp(calculator->inputs[i].name, stop->input) == 0) {
-                refuse_value(desk, &calculator->inputs[i], stop->why);
-                return PLUMBRULE_COMMAND;
-            }
+            if (strcmp(calculator->inputs[i].name, stop->input) == 0)
+                return refuse_stopped(desk, &calculator->inputs[i], stop->why);
         return desk_refuse(desk, "input-bad", NULL, "%s: %s", calculator->name, stop->why);
     default:
         problems_add(&desk->problems, PROBLEM_NOTE, "missing", (struct place){0},

@@ -58,6 +58,25 @@ function TestCalc:test_inputs_that_cannot_be()
   refused("give coefficient", "cold_voltage", "modules=10", "open_circuit_voltage=40 V", "temperature=-5 °C")
 end
 
+-- What an input takes is told, and told once, whoever refuses it.
+function TestCalc:test_what_it_takes_is_told_once()
+  local function tells(words, ...)
+    local _, code, errors = calc(...)
+    lu.assertEquals(code, 64)
+    local count = 0
+    for _ in (errors .. " "):gmatch("it takes") do count = count + 1 end
+    for _ in errors:gmatch("it must be") do count = count + 1 end
+    for _ in errors:gmatch("editions known") do count = count + 1 end
+    lu.assertEquals(count, 1, errors)
+    lu.assertStrContains(errors, words)
+  end
+  tells("the editions known are 2017, 2020 and 2023", "ocpd_up", "current=8 A", "edition=2019")
+  tells("edition: '7-99' is no edition; it takes one of 7-10, 7-16, 7-22", "snow_thermal_factor", "edition=7-99", "heated=yes", "ventilated=no")
+  tells("current is 0 A; it must be from 0.01 to 6000 A", "ocpd_up", "current=0 A")
+  tells("give coefficient", "cold_voltage", "modules=10", "open_circuit_voltage=40 V", "temperature=-5 °C")
+  tells("it takes current in A, from 0.01 to 6000", "ocpd_up", "current=20 V")
+end
+
 function TestCalc:test_calculators_that_are_not_there()
   refused("did you mean 'ocpd_up'?", "ocpd_upp", "current=20 A")
   refused("there is no calculator 'moon'; plumbrule calc lists them all", "moon")
