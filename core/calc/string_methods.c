@@ -327,6 +327,16 @@ bool run_string_cold_voltage(struct amount *results, const struct object *about,
     return true;
 }
 
+bool run_module_model_cold_voltage(struct amount *results, const struct object *about,
+                                   const struct amount *inputs, struct working *working)
+{
+    double low = amount_in(inputs[0], "°C", 25), volts;
+    if (!find_model_cold(&volts, about, &low, working))
+        return false;
+    results[0] = amount_as(volts, "V");
+    return true;
+}
+
 bool run_string_hot_voltage(struct amount *results, const struct object *about,
                             const struct amount *inputs, struct working *working)
 {
@@ -449,6 +459,19 @@ bool run_string_source_current(struct amount *results, const struct object *abou
     if (!find_string_current(&amperes, about, working))
         return false;
     results[0] = amount_as(amperes, "A");
+    return true;
+}
+
+bool run_string_held_voltage(struct amount *results, const struct object *about,
+                             const struct amount *inputs, struct working *working)
+{
+    (void)inputs;
+    const struct object *converter;
+    double volts;
+    if (!need_converter(&converter, about, working) ||
+        !need_string_voltage(&volts, about, converter, working))
+        return false;
+    results[0] = amount_as(volts, "V");
     return true;
 }
 

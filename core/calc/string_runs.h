@@ -11,7 +11,8 @@ calculate run_source_current, run_parallel_fusing, run_converter_string, run_mic
 calculate run_string_module_count, run_string_power, run_string_cold_voltage,
     run_string_maximum_voltage, run_string_hot_voltage, run_string_short_circuit_current,
     run_string_source_current, run_string_operating_current, run_string_converter_count,
-    run_string_converter_voltage, run_string_converter_power, run_string_backfeed_current;
+    run_string_converter_voltage, run_string_converter_power, run_string_backfeed_current,
+    run_string_held_voltage, run_module_model_cold_voltage;
 /* inverter.c */
 calculate run_branch_count, run_branch_output_current, run_inverter_output_current,
     run_inverter_input_current, run_inverter_short_circuit_current, run_inverter_string_count,

@@ -9,10 +9,7 @@ return {
     for _, module in ipairs(branch.modules) do
       if not seen or not same(seen, module.model) then
         seen = module.model
-        local cold = calc.cold_voltage {
-          modules = 1, open_circuit_voltage = seen.open_circuit_voltage,
-          temperature = design.site.design_low_temperature, coefficient = seen.voc_coefficient,
-        }
+        local cold = seen:cold_voltage(design.site.design_low_temperature)
         shall.be_at_least("Rated power of a module", seen.rated_power, model.minimum_module_power)
         shall.not_exceed("Rated power of a module", seen.rated_power, model.maximum_module_power)
         shall.not_exceed("Its open-circuit voltage in the cold", cold, model.maximum_dc_voltage)

@@ -54,6 +54,8 @@ return {
           leave_little("converters", string, round_up(string.modules:count() / string.modules_per_converter), string.converter.shutdown_voltage, book)
         end
       end
+    elseif shutdown.method:is("module-level devices") and shutdown.device and not same(shutdown.device:kind_of(), "shutdown_model") then
+      shall.be("What the design names is a device for modules, not a converter or an inverter", false)
     elseif shutdown.method:is("module-level devices") and shutdown.device then
       for _, string in ipairs(design.strings) do
         if not string.has_converters then leave_little("devices", string, string.modules:count(), shutdown.device.shutdown_voltage, book) end

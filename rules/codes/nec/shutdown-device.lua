@@ -9,16 +9,16 @@ return {
     local device = shutdown.device
     shall.be("The design names the device", not not device)
     if not device then return end
+    local is_one = same(device:kind_of(), "shutdown_model")
+    shall.be("What it names is a device for modules, not a converter or an inverter", is_one)
+    if not is_one then return end
     shall.be("Listed as part of a rapid shutdown system (UL 1741)", device.listings:has("UL 1741"))
     local seen -- each model once
     for _, string in ipairs(design.strings) do
       for _, module in ipairs(string.modules) do
         if not seen or not same(seen, module.model) then
           seen = module.model
-          local cold = calc.cold_voltage {
-            modules = 1, open_circuit_voltage = seen.open_circuit_voltage,
-            temperature = design.site.design_low_temperature, coefficient = seen.voc_coefficient,
-          }
+          local cold = seen:cold_voltage(design.site.design_low_temperature)
           shall.not_exceed("Open-circuit voltage of a module in the cold", cold, device.maximum_input_voltage)
           shall.not_exceed("Short-circuit current of a module", seen.short_circuit_current, device.maximum_current)
           shall.meet_one_of {
