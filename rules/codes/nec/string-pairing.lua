@@ -27,6 +27,12 @@ return {
         if not same(module.model, string.modules[1].model) then alike = false end
       end
       should.be("All its modules are of one model", alike)
+      -- On one input the shorter string pulls the longer one away from its best point; common practice, no source.
+      for _, other in ipairs(string.inverter.strings) do
+        if not same(other, string) and same(other.input, string.input) and not other.has_converters then
+          should.be_equal(format("Modules in series, against those of string %s on the same input", other:called()), string:module_count(), other:module_count())
+        end
+      end
     end
   end,
   remedy = "Name the modules, the converters and the input as the instructions of inverter and converter ask.",
