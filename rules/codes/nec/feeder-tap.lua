@@ -1,4 +1,5 @@
 ---@type plumbrule.Rule
+-- That a tap is in a raceway or otherwise protected (240.21(B)(1)(3), (B)(2)(3)): from memory.
 -- 2023 takes the rating of the source's device where 2017 and 2020 took 125 % of its current.
 return {
   title = "Tap of a feeder with sources",
@@ -9,6 +10,10 @@ return {
     local edition = tonumber(book:edition("nec"))
     local needed = circuit:tap_need(edition)
     shall.be("The tap ends in one overcurrent device", not circuit.ocpd:is("none"))
+    if not circuit.wiring_method:is("EMT", "RMC", "IMC", "PVC 40", "PVC 80", "FMC", "LFMC", "LFNC", "underground raceway") then
+      shall.be("A tap of at most 10 ft is in a raceway", circuit.ocpd_distance > book.short_tap)
+      review("The tap is in no raceway: what protects it from damage is to be looked at", circuit.wiring_method)
+    end
     shall.be_at_least("Ampacity of the tap", circuit:usable_ampacity(edition), needed)
   end,
   remedy = "Use larger tap conductors, or a tap of at most 10 ft.",

@@ -1,14 +1,21 @@
 ---@type plumbrule.Rule
+-- Terminals for more than 75 °C are rare, and their equipment must be marked for it: from memory.
 return {
   title = "Temperature that the terminals take",
   cite = "110.14(C)(1)",
   about = "circuit",
   applies = function(circuit)
-    return not circuit.status:is("removed") and (circuit.role:is("inverter output", "microinverter branch") or circuit.role:is("combined branches") and circuit.carries:count() < 2)
+    return not circuit.status:is("removed") and not circuit.role:is("service")
   end,
-  check = function(circuit)
+  check = function(circuit, book)
+    local is_single = circuit.role:is("inverter output", "microinverter branch") or circuit.role:is("combined branches") and circuit.carries:count() < 2
+    if circuit.terminal_temperature > book.usual_terminal_temperature then
+      review("It counts on terminals of more than the usual temperature: that both ends are marked for it is to be looked at", circuit.terminal_temperature)
+    end
     for _, carried in ipairs(circuit.carries) do
-      if same(carried:kind_of(), "inverter") then
+      if not is_single then
+        break
+      elseif same(carried:kind_of(), "inverter") then
         shall.not_exceed("Temperature that the circuit counts on, against the inverter's terminals", circuit.terminal_temperature, carried.model.terminal_temperature)
       elseif same(carried:kind_of(), "branch") then
         shall.not_exceed("Temperature that the circuit counts on, against the microinverter's terminals", circuit.terminal_temperature, carried.microinverter.terminal_temperature)
