@@ -63,6 +63,9 @@ return {
     local edition = tonumber(book:edition("nec"))
     -- The marked output current of every source that can feed this bus.
     local sources = book.continuous_factor * bus:source_current()
+    if bus.feed_through then
+      review("Its feed-through lugs are in use: what their conductors carry, with the sources, and what protects them is to be shown", bus)
+    end
     shall.meet_one_of {
       { "sum of sources", function()
           shall.not_exceed("Protecting device plus 125 % of source current", bus.protecting_device + sources, bus.rating)

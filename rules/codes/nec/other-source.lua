@@ -1,8 +1,8 @@
 ---@type plumbrule.Rule
--- 702: optional standby; 705.12 counts every source that can run beside the utility.
+-- 408.36(D) from memory. 702: optional standby; 705.12 counts every source that can run beside the utility.
 return {
   title = "Other sources on the premises",
-  cite = { ["2017"] = "702.5, 705.12, 705.60(B), 706", ["2020"] = "702.5, 705.12, 705.30, 706", ["2023"] = "702.5, 705.12, 705.30, 706" },
+  cite = { ["2017"] = "408.36(D), 702.5, 705.12, 705.60(B), 706", ["2020"] = "408.36(D), 702.5, 705.12, 705.30, 706", ["2023"] = "408.36(D), 702.5, 705.12, 705.30, 706" },
   about = "source",
   check = function(source, book)
     if source.parallel then
@@ -18,6 +18,12 @@ return {
         review("How it runs beside the utility is to be shown")
       end
     else
+      for _, breaker in ipairs(source.breakers) do
+        if not breaker.status:is("removed") then
+          -- Only sources that are listed to run beside the utility are spared it.
+          shall.be(format("A fastener holds breaker %s, which it feeds from behind", breaker:called()), breaker.fastened_in_place)
+        end
+      end
       shall.be("A transfer switch or interlock keeps it from running beside the utility", source.interlocked)
     end
     if source.kind:is("storage") then

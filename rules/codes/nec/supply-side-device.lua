@@ -20,6 +20,9 @@ return {
       shall.be("The device is part of the disconnect outside", connection.conductors.ocpd:is("fused disconnect", "circuit breaker"))
     else
       shall.not_exceed("Conductor length from the connection to its device", connection.ocpd_distance, book.supply_side_distance)
+      if connection.conductors.length > connection.ocpd_distance then
+        review("Its conductors are longer than it is told to be to the device: where on their way the device stands is to be looked at", connection.conductors.length, connection.ocpd_distance)
+      end
     end
   end,
   remedy = "Put a fused disconnect within 10 ft of the connection.",

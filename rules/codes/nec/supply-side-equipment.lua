@@ -28,6 +28,7 @@ return {
     shall.be("The disconnect is bonded as service equipment", connection.bonded_as_service)
     if connection.at and same(connection.at:kind_of(), "panel") then
       shall.be("The panel's maker allows taps", connection.at.taps_allowed)
+      shall.be("So does the data sheet of its model", connection.at.model.taps_allowed)
     end
     local switches = 0
     for _, disconnect in ipairs(design.disconnects) do
