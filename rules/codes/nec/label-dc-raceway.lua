@@ -22,6 +22,7 @@ return {
         local says = string.contains(text, "PHOTOVOLTAIC POWER SOURCE")
         if not same(book:edition("nec"), "2017") then says = says or string.contains(text, "SOLAR PV DC CIRCUIT") end
         shall.be("It has the words that the edition knows", says)
+        shall.be("On the raceway", label.place:is("DC raceway"))
         shall.be_at_least("Height of its letters", label.letter_height, book.raceway_label_letters)
         shall.be("White on red", label.color:is("white on red"))
         -- From memory (fire codes).

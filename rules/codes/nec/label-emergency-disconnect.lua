@@ -1,3 +1,11 @@
+-- A new panel at the service is new service equipment, whatever is said of the rest.
+local function has_new_equipment(design)
+  for _, panel in ipairs(design.panels) do
+    if panel.is_service_panel and panel.status:is("new") then return true end
+  end
+  return false
+end
+
 ---@type plumbrule.Rule
 -- From memory: 2020 has the words, 2023 color and size, too.
 return {
@@ -5,7 +13,8 @@ return {
   cite = { ["2017"] = "(none)", ["2020"] = "230.85", ["2023"] = "230.85(E)" },
   about = "design",
   applies = function(design, book)
-    return not same(book:edition("nec"), "2017") and not design.service.work:is("untouched") and design.service.emergency_disconnect
+    return not same(book:edition("nec"), "2017") and (not design.service.work:is("untouched") or has_new_equipment(design))
+      and design.service.emergency_disconnect
   end,
   check = function(design, book)
     local labels = 0

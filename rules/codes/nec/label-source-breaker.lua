@@ -1,3 +1,8 @@
+local function says(text) -- or words to that effect
+  return string.contains(text, "PV") or string.contains(text, "PHOTOVOLTAIC") or string.contains(text, "SOLAR")
+    or string.contains(text, "POWER SOURCE")
+end
+
 ---@type plumbrule.Rule
 -- 2017 and the letters of 2020 and 2023 from memory.
 return {
@@ -10,6 +15,7 @@ return {
     for _, label in ipairs(design.labels) do
       if label.kind:is("interconnection breaker") then
         labels = labels + 1
+        shall.be("It names the PV system or the power source", says(string.upper(label.text)))
         shall.be("At the panel", label.place:is("main panel", "panel", "service equipment"))
       end
     end
