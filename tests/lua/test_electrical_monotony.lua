@@ -23,6 +23,23 @@ local rows = {
   { "nec/disconnect-rating", "quill", "disconnect:pv-disconnect", "Voltage rating", "rating: 60 A, voltage_rating: 240 V", "rating: 60 A, voltage_rating: %s V", 60, 600, "up" },
   { "nec/service-sources", "quill", "service:service", "Rated currents", "  conductor_ampacity: 175 A", "  conductor_ampacity: %s A", 15, 400, "up" },
   { "nec/conductor-count", "quill", "circuit:inverter-run", "of this circuit alone", "    current_carrying_conductors: 2", "    current_carrying_conductors: %s", 1, 40, "up", true },
+  -- From three conductors on: two are the tightest, which is an exception of its own (unit test of the limits).
+  { "nec/raceway-fill", "quill", "circuit:inverter-run", "is filled", "    conductors: 4\n    current_carrying_conductors: 2", "    conductors: %s\n    current_carrying_conductors: 2", 3, 40, "down", true },
+  { "nec/raceway-support", "tern", "circuit:inverter-run", "between supports", "length: 8 ft\n    ambient_temperature: 33 °C\n    on_roof: no\n    inside_building: no\n    support_spacing: 36 in", "length: 8 ft\n    ambient_temperature: 33 °C\n    on_roof: no\n    inside_building: no\n    support_spacing: %s in", 1, 300, "down" },
+  { "nec/circuit-protection", "quill", "circuit:inverter-run", "125 % of the current", "    ocpd_rating: 40 A", "    ocpd_rating: %s A", 10, 100, "up", true },
+  { "nec/circuit-protection", "quill", "circuit:inverter-run", "largest that protects", "    ocpd_rating: 40 A", "    ocpd_rating: %s A", 10, 100, "down", true },
+  { "nec/panel-spaces", "quill", "panel:main", "new breakers take", "    free_spaces: 14", "    free_spaces: %s", 1, 40, "up", true },
+  { "nec/service-disconnect", "quill", "service:service", "service disconnect", "  disconnect_rating: 150 A", "  disconnect_rating: %s A", 15, 400, "up" },
+  { "nec/disconnect-fault-current", "quill", "disconnect:pv-disconnect", "Interrupting", "available_fault_current: 9.2 kA", "available_fault_current: %s kA", 1, 60, "down" },
+  { "nec/inverter-working-space", "quill", "inverter:inverter-1", "Depth", "{depth: 4 ft, width: 36 in, height: 8 ft, equipment_width: 14 in", "{depth: %s ft, width: 36 in, height: 8 ft, equipment_width: 14 in", 1, 10, "up" },
+  { "nec/rapid-shutdown", "quill", "rapid_shutdown:rapid_shutdown", "outside the array", "  boundary: 1 ft", "  boundary: %s ft", 0, 20, "down" },
+  { "nec/rapid-shutdown", "quill", "rapid_shutdown:rapid_shutdown", "inside the building", "  length_inside_building: 0 ft", "  length_inside_building: %s ft", 0, 20, "down" },
+  { "nec/rapid-shutdown", "quill", "rapid_shutdown:rapid_shutdown", "outside the boundary", "  voltage_outside: 30 V", "  voltage_outside: %s V", 0, 200, "down" },
+  { "nec/rapid-shutdown", "quill", "rapid_shutdown:rapid_shutdown", "Time", "  time: 20 s", "  time: %s s", 0, 120, "down" },
+  { "nec/shutdown-initiator", "quill", "rapid_shutdown:rapid_shutdown", "at the most", "  initiators: 1", "  initiators: %s", 1, 20, "down", true },
+  { "nec/label-rapid-shutdown", "quill", "design:Quill Hollow", "Height of its title", "RAPID SHUTDOWN, letter_height: 3/8 in", "RAPID SHUTDOWN, letter_height: %s in", 0.1, 3, "up" },
+  { "nec/label-dc-raceway", "quill", "design:Quill Hollow", "one to the next", "permanent: yes, spacing: 10 ft", "permanent: yes, spacing: %s ft", 1, 60, "down" },
+  { "nec/disconnect-rating", "quill", "disconnect:pv-disconnect", "125 % of the output", "role: utility, of: inverter-1, rating: 60 A", "role: utility, of: inverter-1, rating: %s A", 10, 200, "up", true },
 }
 
 local function margin(row, value)

@@ -6,6 +6,9 @@ return {
   cite = { ["2017"] = "705.12(A)", ["2020"] = "705.11(A), 310.16", ["2023"] = "705.11(A), 310.16" },
   about = "service",
   check = function(service, book)
+    if service.phases > 1 then
+      review("It has more than one phase: here all currents are added as if they were on one; phase by phase they are to be looked at", service.phases)
+    end
     if same(book:edition("nec"), "2017") then
       shall.not_exceed("Ratings of all source overcurrent devices", service:source_rating_sum(), service.rating)
     else

@@ -1,3 +1,16 @@
+-- The panel at which it is: named itself, or its bus.
+local function panel_at(connection, design)
+  local at = connection.at
+  if not at or same(at:kind_of(), "circuit") then return nil end
+  if same(at:kind_of(), "panel") then return at end
+  for _, panel in ipairs(design.panels) do
+    for _, bus in ipairs(panel.busbars) do
+      if same(bus, at) then return panel end
+    end
+  end
+  return nil
+end
+
 -- The least rating by how many circuits it serves. That of one or two circuits is written for limited loads: a person
 -- decides whether sources count as such.
 local function is_large_enough(disconnect, book, design)
@@ -26,9 +39,10 @@ return {
     shall.be("The taps are listed for it", connection.listed_taps)
     shall.be("The instructions of the tapped equipment allow it", connection.instructions_allow_taps)
     shall.be("The disconnect is bonded as service equipment", connection.bonded_as_service)
-    if connection.at and same(connection.at:kind_of(), "panel") then
-      shall.be("The panel's maker allows taps", connection.at.taps_allowed)
-      shall.be("So does the data sheet of its model", connection.at.model.taps_allowed)
+    local panel = panel_at(connection, design)
+    if panel then
+      shall.be("The panel's maker allows taps", panel.taps_allowed)
+      shall.be("So does the data sheet of its model", panel.model.taps_allowed)
     end
     local switches = 0
     for _, disconnect in ipairs(design.disconnects) do
