@@ -21,7 +21,7 @@ return {
     if not same(book:edition("nec"), "2017") and not grounding.solidly_grounded then return false end
     for _, circuit in ipairs(design.circuits) do
       if not circuit.status:is("removed") and not circuit.wiring_method:is("free air", "cable tray")
-        and circuit.role:is("PV source", "PV output", "converter output") and voltage_of(circuit, design) > book.bonding_voltage then
+        and circuit.role:is("PV source", "PV output", "converter output") and (circuit.nominal_voltage > book.bonding_voltage or voltage_of(circuit, design) > book.bonding_voltage) then
         return true
       end
     end

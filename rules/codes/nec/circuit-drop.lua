@@ -9,6 +9,18 @@ return {
       and not circuit.wiring_method:is("trunk cable")
   end,
   check = function(circuit, book)
+    -- A higher voltage than there is would hide what is lost.
+    for _, carried in ipairs(circuit.carries) do
+      local volts
+      if same(carried:kind_of(), "inverter") then
+        volts = carried.model.nominal_voltage
+      elseif same(carried:kind_of(), "branch") then
+        volts = carried.microinverter.nominal_voltage
+      end
+      if volts and circuit.nominal_voltage > volts then
+        should.not_exceed("Voltage told of the circuit, against the largest of what it carries", circuit.nominal_voltage, volts)
+      end
+    end
     local lost = circuit:voltage_drop()
     if circuit.role:is("PV source", "PV output", "converter output") then
       should.not_exceed("Share of the voltage that is lost", lost, book.dc_drop)

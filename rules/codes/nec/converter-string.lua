@@ -14,7 +14,9 @@ return {
     shall.not_exceed("Largest voltage of the string, at the inverter", converter.maximum_string_voltage, string.inverter.model.maximum_dc_voltage)
     local held, inverter = string:held_voltage(), string.inverter.model
     if inverter.type:is("converter-fed") then
-      shall.be_equal("Voltage at which the converters are held, against the inverter's", held, inverter.nominal_dc_voltage)
+      if not same(held, inverter.nominal_dc_voltage) then
+        shall.be_equal("Voltage at which the converters are held, against the inverter's", held, inverter.nominal_dc_voltage)
+      end
     else
       shall.be_at_least("Voltage at which the converters are held, against the lower end of the inverter's window", held, inverter.tracking_low)
       shall.not_exceed("Voltage at which the converters are held, against the upper end of the inverter's window", held, inverter.tracking_high)

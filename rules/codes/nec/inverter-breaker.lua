@@ -25,6 +25,10 @@ return {
       end
       return false
     end
+    -- 240 V between the ungrounded conductors, or on one of them and the neutral.
+    if not same(model.nominal_voltage, design.service.voltage) and not same(model.nominal_voltage, design.service.voltage_to_ground) then
+      shall.be_equal("Nominal voltage of its output, against the service's", model.nominal_voltage, design.service.voltage)
+    end
     local breakers = 0
     for _, breaker in ipairs(inverter.breakers) do
       if not breaker.status:is("removed") and not goes_with_its_panel(breaker) then

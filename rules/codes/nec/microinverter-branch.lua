@@ -3,11 +3,14 @@ return {
   title = "Microinverters on a branch",
   cite = { ["2017"] = "690.8(A)(3), 690.9(B), 705.60, 110.3(B)", ["2020"] = "690.8(A)(1)(e), 705.28, 705.30, 110.3(B)", ["2023"] = "690.8(A)(1), 705.28, 705.30, 110.3(B)" },
   about = "branch",
-  check = function(branch, book)
+  check = function(branch, book, design)
     local model = branch.microinverter
     local needed = book.continuous_factor * branch:output_current()
     shall.be_equal("Microinverters, one for each module", branch.microinverters, branch.modules:count())
     shall.not_exceed("Microinverters on the branch", branch.microinverters, model.maximum_per_branch)
+    if not same(model.nominal_voltage, design.service.voltage) and not same(model.nominal_voltage, design.service.voltage_to_ground) then
+      shall.be_equal("Nominal voltage of their output, against the service's", model.nominal_voltage, design.service.voltage)
+    end
     local breakers = 0
     for _, breaker in ipairs(branch.breakers) do
       if not breaker.status:is("removed") then

@@ -5,7 +5,14 @@ return {
   title = "All sources against the service",
   cite = { ["2017"] = "705.12(A)", ["2020"] = "705.11(A), 310.16", ["2023"] = "705.11(A), 310.16" },
   about = "service",
-  check = function(service, book)
+  check = function(service, book, design)
+    -- The conductors are told twice where the design shows them as a circuit.
+    for _, circuit in ipairs(design.circuits) do
+      if circuit.role:is("service") and not circuit.status:is("removed")
+        and calc.conductor_area { size = circuit.conductor_size } < calc.conductor_area { size = service.conductor_size } then
+        review(format("Circuit %s is smaller than what is told of the service's conductors: which of the two holds is to be looked at", circuit:called()), circuit.conductor_size)
+      end
+    end
     if service.phases > 1 then
       review("It has more than one phase: here all currents are added as if they were on one; phase by phase they are to be looked at", service.phases)
     end

@@ -13,7 +13,7 @@ return {
     local needed, meets_floor = conductors:supply_side_need(edition)
     shall.be_at_least("Ampacity of the conductors against 125 % of the sources", conductors:usable_ampacity(edition), needed)
     shall.be_at_least("Overcurrent device against 125 % of the sources", connection.ocpd_rating, needed)
-    if not conductors.ocpd:is("none") then
+    if not conductors.ocpd:is("none") and not same(connection.ocpd_rating, conductors.ocpd_rating) then
       shall.be_equal("Overcurrent device at the connection, against the one told of its conductors", connection.ocpd_rating, conductors.ocpd_rating)
     end
     shall.not_exceed("Overcurrent device against the largest that protects the conductors", connection.ocpd_rating, conductors:largest_ocpd(edition))
