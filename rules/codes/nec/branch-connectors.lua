@@ -10,6 +10,7 @@ return {
         review("Its data sheet names no listing of its connectors (UL 6703): to be looked at", model)
       end
     end
+    if branch.modules:count() < 1 then shall.be("The branch has modules", false) end
     local seen -- each model once
     for _, module in ipairs(branch.modules) do
       if not seen or not same(seen, module.model) then

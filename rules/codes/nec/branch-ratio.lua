@@ -3,6 +3,7 @@ return {
   title = "Power of the modules against their microinverter's",
   cite = "common practice, no limit in the code",
   about = "branch",
+  applies = function(branch) return branch.modules:count() > 0 end,
   check = function(branch, book)
     local seen -- each model once
     for _, module in ipairs(branch.modules) do

@@ -6,6 +6,7 @@ return {
   check = function(branch, book, design)
     local model = branch.microinverter
     local needed = book.continuous_factor * branch:output_current()
+    if not model.type:is("microinverter") then shall.be("Its model is a microinverter", false) end
     shall.be_equal("Microinverters, one for each module", branch.microinverters, branch.modules:count())
     shall.not_exceed("Microinverters on the branch", branch.microinverters, model.maximum_per_branch)
     if not same(model.nominal_voltage, design.service.voltage) and not same(model.nominal_voltage, design.service.voltage_to_ground) then

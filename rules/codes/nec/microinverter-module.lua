@@ -4,6 +4,7 @@ return {
   cite = { ["2017"] = "110.3(B), 690.7", ["2020"] = "110.3(B), 690.7", ["2023"] = "110.3(B), 690.7" },
   about = "branch",
   check = function(branch, _, design)
+    if branch.modules:count() < 1 then shall.be("The branch has modules", false) end
     local model = branch.microinverter
     local seen -- each model once
     for _, module in ipairs(branch.modules) do

@@ -6,6 +6,7 @@ return {
   about = "panel",
   applies = function(panel) return not panel.status:is("removed") end,
   check = function(panel)
+    if panel.busbars:count() < 1 then shall.be("It has a bus", false) end
     if panel.split_bus then
       review("The bus is split: which device protects which part is to be shown")
     end

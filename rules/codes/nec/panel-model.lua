@@ -13,6 +13,12 @@ return {
       if not panel.main_lugs_only then
         shall.not_exceed("Protecting device against the largest main", bus.protecting_device, model.maximum_main)
       end
+      for _, breaker in ipairs(bus.breakers) do
+        -- Those that sources feed have a rule of their own.
+        if breaker.status:is("new") and breaker.duty:is("main", "load", "feeder") and not breaker.listed_for_panel then
+          shall.be(format("Breaker %s is listed for this panel", breaker:called()), false)
+        end
+      end
     end
   end,
   remedy = "Take the figures from the label inside the panel's door.",

@@ -7,6 +7,7 @@ return {
   about = "panel",
   applies = function(panel) return not panel.status:is("removed") end,
   check = function(panel, _, design)
+    if panel.busbars:count() < 1 then shall.be("It has a bus", false) end
     for _, bus in ipairs(panel.busbars) do
       local mains = 0
       for _, breaker in ipairs(bus.breakers) do

@@ -8,6 +8,10 @@ return {
   applies = function(string) return not string.has_converters end,
   check = function(string, book, design)
     local edition = tonumber(book:edition("nec"))
+    if string.modules:count() < 1 then
+      shall.be("The string has modules", false)
+      return
+    end
     local others = string:backfeed_current()
     local largest_fuse = string.modules[1].model.maximum_series_fuse -- of the weakest module
     for _, module in ipairs(string.modules) do
