@@ -1,5 +1,5 @@
 /* Wind on modules and attachments where they lie, from the facts of site, building and roof. */
-#include "placed.h"
+#include "placed_wind.h"
 
 #include <math.h>
 #include <string.h>
@@ -30,8 +30,7 @@ bool placed_need(const struct object **out, unsigned slot, struct working *worki
            (*out != NULL || working_missing(working, working->design->root, slot));
 }
 
-enum { WIND_EDITION, WIND_SPEED, WIND_MINIMUM, WIND_INPUTS };
-static const struct parameter pressure_inputs[WIND_INPUTS] = {
+const struct parameter placed_wind_inputs[WIND_INPUTS] = {
     [WIND_EDITION] = GIVEN_WORD("edition", edition_words, "Edition of ASCE 7."),
     [WIND_SPEED] = GIVEN_QUANTITY("speed", SPEED, "mph", 50, 250, "Basic wind speed (ultimate)."),
     [WIND_MINIMUM] = MAYBE_QUANTITY("minimum", PRESSURE, "psf", 0, 100,
@@ -48,15 +47,7 @@ static const struct parameter pressure_results[] = {
 
 enum { OF_MODULE, OF_ATTACHMENT }; /* rows of the table below */
 
-/* What the pressure rests on. */
-struct wind_place {
-    const struct object *site, *building, *roof, *racking, *plane;
-    const char *exposure, *shape, *enclosure;
-    struct quantity elevation, height, width, slope, above, tilt, gap;
-    double topographic;
-};
-
-static bool read_site(struct wind_place *place, struct working *working)
+bool placed_read_site(struct wind_place *place, struct working *working)
 {
     return placed_need(&place->site, SLOT_design_site, working) &&
            need_word(&place->exposure, place->site, SLOT_site_exposure, working) &&
@@ -64,7 +55,7 @@ static bool read_site(struct wind_place *place, struct working *working)
            need_number(&place->topographic, place->site, SLOT_site_topographic_factor, working);
 }
 
-static bool read_building(struct wind_place *place, struct working *working)
+bool placed_read_building(struct wind_place *place, struct working *working)
 {
     return placed_need(&place->building, SLOT_design_building, working) &&
            placed_need(&place->roof, SLOT_design_roof, working) &&
@@ -76,7 +67,7 @@ static bool read_building(struct wind_place *place, struct working *working)
            need_quantity(&place->slope, place->plane, SLOT_roof_plane_slope, working);
 }
 
-static bool read_racking(struct wind_place *place, struct working *working)
+bool placed_read_racking(struct wind_place *place, struct working *working)
 {
     return placed_need(&place->racking, SLOT_design_racking, working) &&
            need_quantity(&place->above, place->racking, SLOT_racking_height_above_roof, working) &&
@@ -86,7 +77,7 @@ static bool read_racking(struct wind_place *place, struct working *working)
 
 /* The least distance of a module to an edge of the roof or to a ridge; valleys and walls are none.
  */
-static double edge_distance(const struct placed_spot *spot)
+double placed_edge_distance(const struct placed_spot *spot)
 {
     struct shape shape = layout_module_shape(spot->module);
     double least = INFINITY;
@@ -104,7 +95,7 @@ static double edge_distance(const struct placed_spot *spot)
 
 /* May the section for panels parallel to the roof be used? 7-10 has none, and its practice takes
  * the roof's own pressure for panels that lie flat on it. */
-static bool is_covered(const struct wind_place *place, const struct placed_spot *spot,
+bool placed_is_covered(const struct wind_place *place, const struct placed_spot *spot,
                        struct amount edition, struct working *working)
 {
     struct amount results[CALCULATOR_RESULTS];
@@ -116,7 +107,7 @@ static bool is_covered(const struct wind_place *place, const struct placed_spot 
                               amount_of_quantity(place->above),
                               amount_of_quantity(place->gap),
                               result_in(longer / foot, "ft"),
-                              result_in(fmin(edge_distance(spot) / foot * 12, 20000), "in")};
+                              result_in(fmin(placed_edge_distance(spot) / foot * 12, 20000), "in")};
     if (edition_of(edition) == ASCE_7_10)
         return number_compare(place->tilt.value, 2 * acos(-1) / 180) <= 0 ||
                working_beyond(working,
@@ -141,7 +132,7 @@ static bool find_zone(struct amount *zone, const struct wind_place *place,
     return true;
 }
 
-static bool find_coefficients(struct amount *uplift, struct amount *down,
+bool placed_find_coefficients(struct amount *uplift, struct amount *down,
                               const struct wind_place *place, struct amount edition,
                               struct amount zone, struct amount area, struct working *working)
 {
@@ -166,7 +157,7 @@ static bool find_coefficients(struct amount *uplift, struct amount *down,
     return true;
 }
 
-static bool find_velocity_pressure(struct amount *out, const struct wind_place *place,
+bool placed_find_velocity_pressure(struct amount *out, const struct wind_place *place,
                                    const struct amount *inputs, struct working *working)
 {
     struct amount results[CALCULATOR_RESULTS];
@@ -188,10 +179,10 @@ static bool work_out(struct amount *results, const struct object *about,
 {
     struct amount zone, q, uplift, down, panel[CALCULATOR_RESULTS];
     struct amount area = result_in(fmax(square_metres / square_foot, 0.1), "ft²");
-    if (!is_covered(place, spot, inputs[WIND_EDITION], working) ||
-        !find_velocity_pressure(&q, place, inputs, working) ||
+    if (!placed_is_covered(place, spot, inputs[WIND_EDITION], working) ||
+        !placed_find_velocity_pressure(&q, place, inputs, working) ||
         !find_zone(&zone, place, about, inputs[WIND_EDITION], working) ||
-        !find_coefficients(&uplift, &down, place, inputs[WIND_EDITION], zone, area, working))
+        !placed_find_coefficients(&uplift, &down, place, inputs[WIND_EDITION], zone, area, working))
         return false;
     bool is_exposed = placed_is_exposed(spot, place->height.value, place->above.value,
                                         strcmp(place->shape, "monoslope") == 0);
@@ -216,8 +207,8 @@ static bool find_pressure(struct amount *results, const struct calculator *calcu
                           struct working *working)
 {
     struct wind_place place = {.plane = spot->plane->object};
-    if (!read_site(&place, working) || !read_building(&place, working) ||
-        !read_racking(&place, working))
+    if (!placed_read_site(&place, working) || !placed_read_building(&place, working) ||
+        !placed_read_racking(&place, working))
         return false;
     size_t first_step = working->step_count;
     if (kept_tell(results, calculator, about, inputs, working))
@@ -313,16 +304,24 @@ static bool run_attachment_wind_pressure(struct amount *results, const struct ob
 
 static const char placed_source[] =
     "ASCE 7-16 and 7-22 29.4.4, 7-10 30.4 (secondary source; exposed edges partly from memory)";
+static const char bare_source[] =
+    "ASCE 7-10 Eq. 30.4-1, 7-16 and 7-22 Eq. 30.3-1 (secondary source; area of a member from "
+    "memory)";
 static const char snow_source[] = "ASCE 7 chapter 7 (secondary source)";
 
 const struct calculator placed_calculators[] = {
     [OF_MODULE] =
-        METHOD_CALCULATOR(module, wind_pressure, pressure_inputs, pressure_results,
+        METHOD_CALCULATOR(module, wind_pressure, placed_wind_inputs, pressure_results,
                           "Wind on the module where it lies, ultimate level.", placed_source),
     [OF_ATTACHMENT] = METHOD_CALCULATOR(
-        attachment, wind_pressure, pressure_inputs, pressure_results,
+        attachment, wind_pressure, placed_wind_inputs, pressure_results,
         "Wind on the part of the array that the attachment carries, ultimate level.",
         placed_source),
+    {"wind_down", KIND_framing, "Wind towards the roof on its rafters without the array, ultimate.",
+     bare_source, ROWS(placed_wind_inputs), ROWS(placed_down_results), placed_run_bare_down},
+    {"array_wind_down", KIND_roof_plane,
+     "Largest wind towards the roof on what any attachment of the plane carries, ultimate.",
+     placed_source, ROWS(placed_wind_inputs), ROWS(placed_down_results), placed_run_array_down},
     {"snow_load", KIND_roof_plane, "Balanced snow on the plane.", snow_source,
      ROWS(placed_snow_inputs), ROWS(placed_snow_results), placed_run_snow},
     {"unbalanced_snow", KIND_roof_plane, "Snow that wind has moved onto the plane.",

@@ -1,7 +1,7 @@
 ---@type plumbrule.Rule
 return {
   title = "Rafters without and with the array",
-  cite = "2.4, Chapter 7; NDS 3.3, 3.4, 3.5",
+  cite = "2.4, Chapter 7, 29.4.4 and 30.3 (7-10: 30.4); NDS 3.3, 3.4, 3.5",
   about = "roof_plane",
   applies = function(plane) return plane.modules:count() > 0 and plane.attachments:count() > 0 end,
   check = function(plane, book, design)
@@ -26,6 +26,16 @@ return {
     shall.not_exceed("Deflection without the array", framing:deflection(largest(live, snow), bend_share), framing.span / bend_share, inch)
     if snow > 0 * psf then compare("snow", dead + snow, "snow") end
 
+    -- Wind presses square to the slope: over the sloping length that bends as 1/cos² of it in plan. The
+    -- combinations with wind last as short as each other, so that the larger load governs among them.
+    local speed = book.basic_wind_speed
+    if book.site_wind_study then speed = design.site.basic_wind_speed end
+    local wind = framing:wind_down(edition, speed, book.panel_wind_minimum) / (cos(plane.slope) * cos(plane.slope))
+    local name, load = "wind, D + 0.6W", 0.6 * wind
+    if 0.45 * wind + 0.75 * live > load then name, load = "wind and live load, D + 0.75(0.6W) + 0.75Lr", 0.45 * wind + 0.75 * live end
+    if 0.45 * wind + 0.75 * snow > load then name, load = "wind and snow, D + 0.75(0.6W) + 0.75S", 0.45 * wind + 0.75 * snow end
+    compare(name, dead + load, "wind")
+
     -- Jack rafters are judged as if they were as long as the others: bent more than they are.
     local jacks = ""
     if plane:has_edge("hip") or plane:has_edge("valley") then jacks = ", shorter rafters at a hip or valley taken at the full span," end
@@ -48,6 +58,21 @@ return {
     else
       compare_with("its own weight", dead, array, "dead")
     end
+    local on_array = plane:array_wind_down(edition, speed, book.panel_wind_minimum) / cos(plane.slope)
+    name, load = "wind, D + 0.6W", 0.6 * on_array
+    local with_snow = 0.45 * on_array + 0.75 * snow * cos(plane.slope)
+    if with_snow > load then name, load = "wind and snow, D + 0.75(0.6W) + 0.75S", with_snow end
+    compare_with(format("%s, through the attachments", name), dead, array + load, "wind")
+    if design.racking.gap_below_modules > book.live_load_gap then
+      compare_with("wind and live load, D + 0.75(0.6W) + 0.75Lr", dead + 0.75 * live, array + 0.45 * on_array, "wind")
+    end
+    -- A member may be looked at for deflection under 0.42 of the wind on components (IBC Table 1604.3, from memory).
+    local swayed = 0.42 * on_array
+    if swayed > snow * cos(plane.slope) then
+      local _, _, _, _, _, sag = framing:under_array { roof_load = 0 * psf, array_load = swayed, load_duration = "wind" }
+      shall.not_exceed("Deflection with wind on the modules", sag, framing.span / bend_share, inch)
+    end
+
     if ground_snow > book.unbalanced_snow_from then
       local drifted, _, needed = plane:unbalanced_snow(edition, basis, ground_snow)
       if needed and drifted > snow then

@@ -1,0 +1,150 @@
+/* Wind towards the roof, for the members that carry it: on the bare roof, and on the array. */
+#include "placed_wind.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "layout_support.h"
+
+static const double foot = 0.3048;
+static const double square_foot = 0.3048 * 0.3048;
+
+const struct parameter placed_down_results[3] = {
+    GIVEN_QUANTITY("down", PRESSURE, "psf", 0, 5000, "Towards the roof and square to it."),
+    GIVEN_NUMBER("coefficient", 0, 10, "GCp towards the roof."),
+    GIVEN_QUANTITY("area", AREA, "ft²", 0, 10000, "The area that carries the wind."),
+};
+
+/* GCp towards the roof: each figure has one line of it for all its zones. */
+static bool find_down(struct amount *out, const struct wind_place *place, struct amount edition,
+                      struct amount area, struct working *working)
+{
+    struct amount uplift;
+    const char *zones =
+        wind_zones_of(edition_of(edition), place->shape, place->slope.value / (acos(-1) / 180));
+    if (zones == NULL)
+        return working_beyond(working,
+                              "no pressure coefficients of ASCE %s are at hand for a %s roof of "
+                              "this slope",
+                              edition.word, place->shape);
+    char *first = arena_copy(working->arena, zones, strcspn(zones, " "));
+    if (first == NULL)
+        return working_short(working);
+    return placed_find_coefficients(&uplift, out, place, edition, amount_of_word(first), area,
+                                    working);
+}
+
+/* A member's effective wind area: its length times its spacing, or a third of its length where that
+ * is more (26.2, from memory). */
+static bool member_area(struct amount *out, const struct wind_place *place,
+                        const struct object *framing, struct working *working)
+{
+    struct quantity span, spacing;
+    if (!need_quantity(&span, framing, SLOT_framing_span, working) ||
+        !need_quantity(&spacing, framing, SLOT_framing_spacing, working))
+        return false;
+    double length = span.value / cos(place->slope.value) / foot;
+    double width = fmax(spacing.value / foot, length / 3);
+    working_step(working, "ASCE 7 26.2 (from memory)",
+                 "effective wind area of a member %.4g ft × %.4g ft = %.4g ft²", length, width,
+                 length * width);
+    *out = result_in(fmin(fmax(length * width, 0.1), 10000), "ft²");
+    return true;
+}
+
+bool placed_run_bare_down(struct amount *results, const struct object *about,
+                          const struct amount *inputs, struct working *working)
+{
+    struct wind_place place = {.plane = about->parent};
+    struct amount area, down, q, found[CALCULATOR_RESULTS];
+    if (!placed_read_site(&place, working) || !placed_read_building(&place, working) ||
+        !member_area(&area, &place, about, working) ||
+        !placed_find_velocity_pressure(&q, &place, inputs, working) ||
+        !find_down(&down, &place, inputs[WIND_EDITION], area, working))
+        return false;
+    struct amount asked[] = {
+        inputs[WIND_EDITION], q, amount_of_number(0), down, amount_of_word(place.enclosure),
+        inputs[WIND_MINIMUM]};
+    if (!placed_ask(found, wind_calculators, "bare_roof_pressure", NULL, asked, 6, working))
+        return false;
+    results[0] = found[1];
+    results[1] = down;
+    results[2] = area;
+    return true;
+}
+
+/* Do the pressures hold for every module of the plane? The one nearest an edge and the longest one
+ * stand for all. */
+static bool is_covered(const struct wind_place *place, const struct layout_plane *plane,
+                       struct amount edition, struct working *working)
+{
+    double nearest = INFINITY, longest = -1;
+    struct layout_module *ends[2] = {NULL, NULL};
+    for (size_t i = 0; i < plane->module_count; i++) {
+        struct layout_module *module = &plane->modules[i];
+        struct placed_spot spot = {plane, module, module->corners[0], module->corners[2]};
+        double edge = placed_edge_distance(&spot);
+        double length = fmax(module->corners[2].x - module->corners[0].x,
+                             module->corners[2].y - module->corners[0].y);
+        if (edge < nearest) {
+            nearest = edge;
+            ends[0] = module;
+        }
+        if (length > longest) {
+            longest = length;
+            ends[1] = module;
+        }
+    }
+    for (size_t i = 0; i < 2 && ends[i] != NULL; i++) {
+        struct placed_spot spot = {plane, ends[i], ends[i]->corners[0], ends[i]->corners[2]};
+        if ((i == 0 || ends[1] != ends[0]) && !placed_is_covered(place, &spot, edition, working))
+            return false;
+    }
+    return true;
+}
+
+/* The least area that any attachment carries, m²: on it the pressure is largest. */
+static bool least_area(double *out, const struct object *about, struct layout_plane **plane,
+                       struct working *working)
+{
+    const struct layout_support *support;
+    double least = INFINITY;
+    if (!layout_support_open(&support, plane, about, working))
+        return false;
+    for (size_t i = 0; i < support->attachment_count; i++)
+        if (support->attachments[i].area > 0)
+            least = fmin(least, support->attachments[i].area);
+    if (!isfinite(least))
+        return working_beyond(working, "no attachment on roof plane %s carries a module",
+                              about->path);
+    *out = least;
+    return true;
+}
+
+bool placed_run_array_down(struct amount *results, const struct object *about,
+                           const struct amount *inputs, struct working *working)
+{
+    struct wind_place place = {.plane = about};
+    struct layout_plane *plane;
+    struct amount q, down, panel[CALCULATOR_RESULTS];
+    double least;
+    if (!placed_read_site(&place, working) || !placed_read_building(&place, working) ||
+        !placed_read_racking(&place, working) ||
+        !layout_plane_open(&plane, about, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working) ||
+        !least_area(&least, about, &plane, working) ||
+        !is_covered(&place, plane, inputs[WIND_EDITION], working))
+        return false;
+    struct amount area = result_in(fmax(least / square_foot, 0.1), "ft²");
+    if (!placed_find_velocity_pressure(&q, &place, inputs, working) ||
+        !find_down(&down, &place, inputs[WIND_EDITION], area, working))
+        return false;
+    struct amount asked[] = {
+        inputs[WIND_EDITION], q, amount_of_number(0), down, area, amount_of_yesno(false),
+        inputs[WIND_MINIMUM]};
+    if (!placed_ask(panel, wind_calculators, "panel_pressure", NULL, asked, 7, working))
+        return false;
+    results[0] = panel[1];
+    results[1] = down;
+    results[2] = area;
+    return true;
+}
