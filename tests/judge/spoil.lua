@@ -42,8 +42,12 @@ local function one_finding(holds, change)
 end
 
 local function is_kind(kind) return function(it) return it.kind == kind end end
+-- A millionth of a temperature near 0 °F is too little to notice on the scale that begins at nothing.
 local function has_number(side)
-  return function(test) return test[side] and type(test[side].value) == "number" and test[side].value ~= 0 end
+  return function(test)
+    local amount = test[side]
+    return amount and type(amount.value) == "number" and amount.value ~= 0 and amount.unit ~= "°F" and amount.unit ~= "°C"
+  end
 end
 local function has_margin(test) return test.margin ~= cjson.null and test.margin ~= 0 and test.relation ~= "one_of" end
 local function to(kind) return function(it) it.kind = kind end end
