@@ -72,6 +72,9 @@ local cases = {
   { "asce/module-wind", "module_model:Quillon Q440", "open", { { "  topographic_factor: 1\n", "" } } },
   { "asce/module-wind", "module_model:Quillon Q440", "review", { { "tilt: 0°", "tilt: 5°" } } },
   { "asce/module-wind", "module_model:Quillon Q440", "review", { { "height_above_roof: 6 in", "height_above_roof: 10.5 in" } } },
+  { "asce/exposure", "site:site", "notApplicable", {} }, -- the town lies far from open water
+  { "asce/roof-shape", "roof:roof", "review", { { "shape: gable", "shape: hip" } } },
+  { "asce/roof-shape", "roof:roof", "open", { { "  shape: gable\n", "" } } },
   { "asce/attachment-uplift", south, "fail", { { "tested_uplift: 1150 lbf", "tested_uplift: 200 lbf", catalogue = "roof-mounts" } } },
   { "asce/attachment-uplift", south, "fail", { { "fastener_length: 5 in", "fastener_length: 2 in", catalogue = "roof-mounts" } } },
   { "asce/attachment-uplift", south, "open", { { "    prying_factor: 1\n", "", catalogue = "roof-mounts" } } },

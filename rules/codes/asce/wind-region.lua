@@ -1,7 +1,7 @@
 ---@type plumbrule.Rule
 return {
   title = "Wind regions that need an engineer",
-  cite = "26.5.1 (from memory), 26.5.2, 26.12.3",
+  cite = "26.5.1 (from memory), 26.5.2, 26.12.3.1 (from memory)",
   about = "site",
   applies = function(_, _, design) return design.modules:count() > 0 end,
   check = function(site, book)
@@ -18,8 +18,14 @@ return {
     else
       shall.be("The mapped wind speed holds for the site", not site.special_wind_region)
     end
+    local speed
+    if book.site_wind_study then speed = site.basic_wind_speed else speed = book.basic_wind_speed end
     if site.wind_borne_debris_region then
       review("The site lies in a wind-borne debris region: an engineer judges glass, clamps and the roof below")
+    elseif book.hurricane_prone and speed >= book.debris_speed then
+      review(format("The design says that it lies outside wind-borne debris regions, but at %s every site of a hurricane-prone region lies in one", speed))
+    elseif book.hurricane_prone and speed >= book.debris_coast_speed and site.distance_to_shore <= book.debris_coast_reach then
+      review(format("The design says that it lies outside wind-borne debris regions, but at %s a site %s from the coast lies in one", speed, site.distance_to_shore))
     else
       shall.be("The site lies outside wind-borne debris regions", not site.wind_borne_debris_region)
     end

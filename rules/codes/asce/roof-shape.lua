@@ -1,0 +1,28 @@
+---@type plumbrule.Rule
+return {
+  title = "Shape of the roof for wind and snow",
+  cite = "30.3 (7-10: 30.4), 7.6",
+  about = "roof",
+  applies = function(_, _, design) return design.modules:count() > 0 end,
+  check = function(roof)
+    local hip, ridge -- the first plane with one
+    for _, plane in ipairs(roof.planes) do
+      if not hip and plane:has_edge("hip") then hip = plane end
+      if not ridge and plane:has_edge("ridge") then ridge = plane end
+    end
+    if roof.shape:is("hip") then
+      if not hip then
+        review("The design says that the roof is a hip roof, but no plane of it has a hip: wind lifts a gable roof harder")
+      end
+    elseif hip then
+      review(format("The design says that the roof is %s, but %s has a hip: say which shape holds for wind and drifting snow", roof.shape, hip:called()))
+    elseif roof.shape:is("gable") and not ridge then
+      review("The design says that the roof is a gable roof, but no plane of it has a ridge")
+    elseif roof.shape:is("flat") and ridge then
+      review(format("The design says that the roof is flat, but %s has a ridge", ridge:called()))
+    else
+      shall.be("The edges of its planes go with the shape of the roof", true)
+    end
+  end,
+  remedy = "Name the shape of the roof as its planes show it.",
+}
