@@ -10,11 +10,10 @@ return {
       if not hip and plane:has_edge("hip") then hip = plane end
       if not ridge and plane:has_edge("ridge") then ridge = plane end
     end
-    if roof.shape:is("hip") then
-      if not hip then
-        review("The design says that the roof is a hip roof, but no plane of it has a hip: wind lifts a gable roof harder")
-      end
-    elseif hip then
+    local is_hip = roof.shape:is("hip")
+    if is_hip and not hip then
+      review("The design says that the roof is a hip roof, but no plane of it has a hip: wind lifts a gable roof harder")
+    elseif hip and not is_hip then
       review(format("The design says that the roof is %s, but %s has a hip: say which shape holds for wind and drifting snow", roof.shape, hip:called()))
     elseif roof.shape:is("gable") and not ridge then
       review("The design says that the roof is a gable roof, but no plane of it has a ridge")
