@@ -1,6 +1,7 @@
 #include "text.h"
 
 #include <assert.h>
+#include <math.h>
 #include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -236,6 +237,43 @@ size_t text_distance(const char *a, const char *b, size_t limit)
     return least(rows[height % 3][width], limit + 1);
 }
 
+/* Do both begin and end alike but for one number ("2x9" and "2x10", "13 AWG" and "12 AWG")? Then
+ * how far apart the last numbers are into `apart`. */
+static bool is_number_apart(double *apart, const char *a, const char *b)
+{
+    size_t ends[2] = {strlen(a), strlen(b)};
+    const char *words[2] = {a, b};
+    size_t from[2], to[2];
+    for (int i = 0; i < 2; i++) {
+        to[i] = ends[i];
+        while (to[i] > 0 && (words[i][to[i] - 1] < '0' || words[i][to[i] - 1] > '9'))
+            to[i]--;
+        from[i] = to[i];
+        while (from[i] > 0 && words[i][from[i] - 1] >= '0' && words[i][from[i] - 1] <= '9')
+            from[i]--;
+        if (from[i] == to[i])
+            return false;
+    }
+    if (from[0] != from[1] || strncasecmp(a, b, from[0]) != 0 ||
+        strcasecmp(a + to[0], b + to[1]) != 0)
+        return false;
+    *apart = fabs(strtod(a + from[0], NULL) - strtod(b + from[1], NULL));
+    return true;
+}
+
+/* The word that differs from this one in its number alone, and least; NULL: there is none. */
+static const char *find_near_number(const char *word, const char *const *words, size_t count)
+{
+    const char *nearest = NULL;
+    double least_apart = 0, apart;
+    for (size_t i = 0; i < count; i++)
+        if (is_number_apart(&apart, word, words[i]) && (nearest == NULL || apart < least_apart)) {
+            nearest = words[i];
+            least_apart = apart;
+        }
+    return nearest;
+}
+
 const char *text_find_near(const char *word, const char *const *words, size_t count)
 {
     size_t length = strlen(word), limit = length / 3;
@@ -247,6 +285,9 @@ const char *text_find_near(const char *word, const char *const *words, size_t co
     /* Any short word is one edit from any other: "E" is no misspelt "B". */
     if (length < 3)
         return NULL;
+    nearest = find_near_number(word, words, count);
+    if (nearest != NULL)
+        return nearest;
     for (size_t i = 0; i < count; i++) {
         size_t distance = text_distance(word, words[i], limit);
         if (distance > limit)

@@ -125,6 +125,10 @@ static const struct parameter rails_input[] = {
 static const struct parameter short_of_rails_results[] = {
     NUMBER_OF("count", "Modules with fewer carried rails below them."),
     NAME_OF("module", "The first.")};
+static const struct parameter rail_spread_results[] = {
+    NUMBER_OF("share", "Distance of the outermost rails below a module, as a share of its size "
+                       "across them: the least of all modules with two; 1 without any."),
+    LENGTH_OF("distance", "That distance."), NAME_OF("module", "The first module with it.")};
 
 #define ALL(array)    array, sizeof(array) / sizeof(array)[0]
 #define ONE_OF(array) array, 1
@@ -195,6 +199,8 @@ const struct calculator layout_calculators[] = {
           ALL(unsupported_results), layout_run_unsupported),
     PLANE("modules_short_of_rails", "Modules with fewer rails below them than are asked for.",
           ALL(rails_input), ALL(short_of_rails_results), layout_run_short_of_rails),
+    PLANE("least_rail_spread", "How near together the rails below a module lie.", NOTHING,
+          ALL(rail_spread_results), layout_run_rail_spread),
     ABOUT(escape_opening, "clear_below", "Is the roof straight below the opening free of modules?",
           ALL(width_input), ALL(clear_below_results), layout_run_clear_below),
     ABOUT(escape_opening, "clear_width_below",

@@ -18,6 +18,7 @@ struct layout_fault {
     const struct object *object;
     unsigned slot;       /* the fact that is wrong */
     const char *message; /* one sentence, without the place */
+    const char *example; /* how it would be right */
 };
 
 /* Looks at the outlines of planes and obstructions (crossing itself, no area), at the number of

@@ -6,14 +6,14 @@
 #include <string.h>
 
 bool layout_fault_add(struct layout_faults *faults, const struct object *object, unsigned slot,
-                      const char *message)
+                      const char *message, const char *example)
 {
     struct layout_fault *items =
         arena_grow(faults->arena, faults->items, faults->count, &faults->capacity, sizeof *items);
-    if (items == NULL || message == NULL)
+    if (items == NULL || message == NULL || example == NULL)
         return false;
     faults->items = items;
-    items[faults->count++] = (struct layout_fault){object, slot, message};
+    items[faults->count++] = (struct layout_fault){object, slot, message, example};
     return true;
 }
 
@@ -30,7 +30,8 @@ static bool check_outline(struct layout_faults *faults, struct layout_geos *geos
            layout_fault_add(
                faults, object, slot,
                arena_format(faults->arena, "%s: give the corners one after the other round the %s",
-                            fault, object->kind->id == KIND_roof_plane ? "plane" : "obstruction"));
+                            fault, object->kind->id == KIND_roof_plane ? "plane" : "obstruction"),
+               "outline: [[0 ft, 0 ft], [40 ft, 0 ft], [40 ft, 16 ft], [0 ft, 16 ft]]");
 }
 
 static bool check_edges(struct layout_faults *faults, const struct object *plane)
@@ -45,7 +46,8 @@ static bool check_edges(struct layout_faults *faults, const struct object *plane
         arena_format(faults->arena,
                      "%zu edges are named for an outline of %zu corners; name one for each "
                      "side, the first from the first corner to the second",
-                     edges->count, outline->count));
+                     edges->count, outline->count),
+        "edges: [eave, rake, ridge, rake]");
 }
 
 /* Modules far from their plane: a slip in `at` or in `plane`. Overhanging ones are for rules. */
@@ -63,7 +65,8 @@ static bool check_modules(struct layout_faults *faults, const struct object *pla
                 arena_format(faults->arena,
                              "the module does not lie on roof plane %s at all; `at` is its lower "
                              "left corner in that plane's coordinates",
-                             plane->path)))
+                             plane->path),
+                layout_example_on(faults->arena, opened)))
             return false;
     return true;
 }

@@ -9,6 +9,7 @@
 
 /* Below this slope an edge may bear any name: up and down are no longer told apart by eye. */
 #define FOOT        0.3048
+#define INCH        0.0254
 #define NEARLY_FLAT 0.166 /* rad, a little above 2/12; our own choice */
 
 static bool is_apart(const struct layout_plane *plane, struct point a, struct point b)
@@ -19,6 +20,23 @@ static bool is_apart(const struct layout_plane *plane, struct point a, struct po
     return flat_distance(&outline, &line, nearest) > LAYOUT_SLACK;
 }
 
+/* "at: [240 in, 96 in], in the middle of a plane from … to …". */
+const char *layout_example_on(struct arena *arena, const struct layout_plane *plane)
+{
+    double left = INFINITY, right = -INFINITY, low = INFINITY, high = -INFINITY;
+    for (size_t i = 0; i < plane->count; i++) {
+        left = fmin(left, plane->corners[i].x);
+        right = fmax(right, plane->corners[i].x);
+        low = fmin(low, plane->corners[i].y);
+        high = fmax(high, plane->corners[i].y);
+    }
+    return arena_format(arena,
+                        "at: [%.0f in, %.0f in], in the middle of a plane from [%.0f in, %.0f in] "
+                        "to [%.0f in, %.0f in]",
+                        (left + right) / 2 / INCH, (low + high) / 2 / INCH, left / INCH, low / INCH,
+                        right / INCH, high / INCH);
+}
+
 static bool add_apart(struct layout_faults *faults, const struct object *object, unsigned slot,
                       const struct layout_plane *plane, const char *what)
 {
@@ -27,7 +45,8 @@ static bool add_apart(struct layout_faults *faults, const struct object *object,
         arena_format(faults->arena,
                      "%s does not lie on roof plane %s; `at` is given in that plane's "
                      "coordinates: x along the eave, y up the slope, both from its (0, 0)",
-                     what, plane->object->path));
+                     what, plane->object->path),
+        layout_example_on(faults->arena, plane));
 }
 
 static bool check_obstructions(struct layout_faults *faults, const struct layout_plane *plane)
@@ -77,6 +96,27 @@ static bool is_below_rail(const struct layout_support *support,
     return false;
 }
 
+/* The place below its rail that is nearest: "at: [72 in, 38.5 in]". */
+static const char *example_below(struct arena *arena, const struct layout_support *support,
+                                 const struct layout_attachment *attachment)
+{
+    struct point best = attachment->at;
+    double least = INFINITY;
+    for (size_t i = 0; i < support->rail_count; i++) {
+        const struct layout_rail *rail = &support->rails[i];
+        double along = support->runs_up ? attachment->at.y : attachment->at.x;
+        double on_rail = fmin(fmax(along, rail->from), rail->to);
+        struct point at = support->runs_up ? (struct point){rail->across, on_rail}
+                                           : (struct point){on_rail, rail->across};
+        double away = hypot(at.x - attachment->at.x, at.y - attachment->at.y);
+        if (rail->object == attachment->rail && away < least) {
+            least = away;
+            best = at;
+        }
+    }
+    return arena_format(arena, "at: [%.5g in, %.5g in]", best.x / INCH, best.y / INCH);
+}
+
 static bool check_attachments(struct layout_faults *faults, const struct layout_plane *plane,
                               const struct layout_support *support)
 {
@@ -91,7 +131,8 @@ static bool check_attachments(struct layout_faults *faults, const struct layout_
                        arena_format(faults->arena,
                                     "the attachment does not stand below rail %s, which it is to "
                                     "carry: move it below the rail, or name the rail above it",
-                                    one->rail->path))) {
+                                    one->rail->path),
+                       example_below(faults->arena, support, one))) {
             return false;
         }
     }
@@ -131,7 +172,8 @@ static bool check_edge_kinds(struct layout_faults *faults, const struct layout_p
                          "cannot be %s %s, since %s: name the edges in the order of the corners, "
                          "the first from the first corner to the second",
                          a.x / FOOT, a.y / FOOT, b.x / FOOT, b.y / FOOT,
-                         strcmp(plane->edges[i], "eave") == 0 ? "an" : "a", plane->edges[i], why));
+                         strcmp(plane->edges[i], "eave") == 0 ? "an" : "a", plane->edges[i], why),
+            "edges: [eave, rake, ridge, rake]");
     }
     return true;
 }

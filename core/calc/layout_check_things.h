@@ -9,9 +9,11 @@ struct layout_faults {
     size_t count, capacity;
 };
 
-/* False: no memory (a NULL message, too). */
+/* The example is how it would be right. False: no memory (a NULL message or example, too). */
 bool layout_fault_add(struct layout_faults *faults, const struct object *object, unsigned slot,
-                      const char *message);
+                      const char *message, const char *example);
+/* Where a thing on the plane could stand, as it is written. NULL: no memory. */
+const char *layout_example_on(struct arena *arena, const struct layout_plane *plane);
 /* Edges that cannot be of their kind where they lie; obstructions, rails and attachments that do
  * not touch the plane; attachments that do not stand below the rail they carry. What misses a fact
  * is not looked at. False: no memory. */

@@ -118,6 +118,29 @@ bool layout_run_short_of_rails(struct amount *results, const struct object *abou
     return true;
 }
 
+bool layout_run_rail_spread(struct amount *results, const struct object *about,
+                            const struct amount *inputs, struct working *working)
+{
+    struct layout_plane *plane;
+    const struct layout_support *support;
+    (void)inputs;
+    if (!layout_support_open(&support, &plane, about, working))
+        return false;
+    results[0] = amount_of_number(1);
+    results[1] = layout_metres(0);
+    for (size_t i = 0; i < plane->module_count; i++) {
+        const struct point *corners = plane->modules[i].corners;
+        double across =
+            support->runs_up ? corners[2].x - corners[0].x : corners[2].y - corners[0].y;
+        if (support->lines[i] < 2 || support->spreads[i] / across >= results[0].quantity.value)
+            continue;
+        results[0] = amount_of_number(support->spreads[i] / across);
+        results[1] = layout_metres(support->spreads[i]);
+        results[2] = amount_of_word(plane->modules[i].object->path);
+    }
+    return true;
+}
+
 /* One rail with the ends of its run and the attachments on it, in order. */
 struct spans {
     double largest, cantilever;

@@ -209,9 +209,11 @@ static void share_strip(struct layout_support *support, const struct stretch *mo
     }
 }
 
-/* How many lines of rails carry it. */
-static size_t share_by_rails(struct layout_support *support, const struct layout_module *module)
+/* How many lines of rails carry it, and how far apart the outermost lie. */
+static size_t share_by_rails(double *spread, struct layout_support *support,
+                             const struct layout_module *module)
 {
+    double low = INFINITY, high = -INFINITY;
     struct stretch stretch = stretch_of(support, module);
     size_t lines = 0;
     for (size_t i = 0; i < support->rail_count; i++) {
@@ -223,8 +225,11 @@ static size_t share_by_rails(struct layout_support *support, const struct layout
         if (is_counted || !carries(rail, &stretch))
             continue;
         share_strip(support, &stretch, rail->line, width_of_line(support, &stretch, rail));
+        low = fmin(low, rail->across);
+        high = fmax(high, rail->across);
         lines++;
     }
+    *spread = lines > 1 ? high - low : 0;
     return lines;
 }
 
@@ -270,7 +275,8 @@ static bool share_all(struct layout_support *out, const struct layout_plane *pla
 {
     out->is_carried = arena_take(working->layout->arena, plane->module_count * sizeof(bool));
     out->lines = arena_take(working->layout->arena, plane->module_count * sizeof *out->lines);
-    if (out->is_carried == NULL || out->lines == NULL)
+    out->spreads = arena_take(working->layout->arena, plane->module_count * sizeof *out->spreads);
+    if (out->is_carried == NULL || out->lines == NULL || out->spreads == NULL)
         return working_short(working);
     find_lines(out);
     if (!line_up(out, working))
@@ -278,7 +284,8 @@ static bool share_all(struct layout_support *out, const struct layout_plane *pla
     for (size_t i = 0; i < plane->module_count; i++) {
         const struct layout_module *module = &plane->modules[i];
         if (out->rail_count > 0)
-            out->is_carried[i] = (out->lines[i] = share_by_rails(out, module)) > 0;
+            out->is_carried[i] =
+                (out->lines[i] = share_by_rails(&out->spreads[i], out, module)) > 0;
         else if (!share_directly(out, module, &out->is_carried[i], working))
             return false;
         if (out->is_carried[i])

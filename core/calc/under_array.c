@@ -204,12 +204,31 @@ static bool take_stands(struct stand **out, size_t *count, const struct bearing 
 struct worst {
     double moment, shear, deflection, member;
     size_t attachments;
+    bool has_jacks; /* members may end anywhere: a load may stand at their very end */
 };
+
+/* Do members of the plane end at a hip or valley? */
+static bool has_jacks(const struct object *plane, struct working *working)
+{
+    const struct fact *edges = object_fact(plane, SLOT_roof_plane_edges);
+    working_read(working, plane, SLOT_roof_plane_edges);
+    for (size_t i = 0; object_has(plane, SLOT_roof_plane_edges) && i < edges->count; i++)
+        if (strcmp(edges->is.words[i], "hip") == 0 || strcmp(edges->is.words[i], "valley") == 0)
+            return true;
+    return false;
+}
 
 static void weigh(struct worst *worst, struct beam *beam, double member)
 {
     struct beam_result solved;
     beam_solve(&solved, beam);
+    if (worst->has_jacks) {
+        /* A load just inside a jack's own end goes into that support whole. */
+        double all = fabs(beam->line_load) * beam->span / 2;
+        for (size_t i = 0; i < beam->count; i++)
+            all += fabs(beam->loads[i].load);
+        solved.shear = fmax(solved.shear, all);
+    }
     worst->shear = fmax(worst->shear, solved.shear);
     worst->deflection = fmax(worst->deflection, fabs(solved.deflection));
     if (fabs(solved.moment) > worst->moment) {
@@ -248,6 +267,10 @@ static void give_worst(struct amount *results, const struct worst *worst,
                  "fb = M/S = %.5g psi of %.5g psi",
                  count, worst->member, worst->attachments, worst->moment / 12, stress,
                  member->bending);
+    if (worst->has_jacks)
+        working_step(working, "statics",
+                     "members may end at a hip or valley: V as if all point loads of one stood at "
+                     "its end");
     working_step(working, "NDS 3.4", "largest V = %.5g lbf, fv = 3V/2bd = %.5g psi of %.5g psi",
                  worst->shear, shear, member->shear);
     results[0] = amount_as(stress, "psi");
@@ -273,6 +296,7 @@ bool run_framing_under_array(struct amount *results, const struct object *about,
         !take_loads(&loads, &count, about->parent, inputs, working) ||
         !take_stands(&stands, &count, &bearing, about->parent, loads, working))
         return false;
+    worst.has_jacks = has_jacks(about->parent, working);
     take_strength(&rafter, inputs[ARRAY_DURATION], inputs[ARRAY_BASIS]);
     if (!timber_member_take(&rafter.member, working))
         return false;

@@ -130,8 +130,15 @@ static bool read_word(const char **out, struct design_reader *reader, const stru
     if (!expect_node(reader->complaints, node, NODE_SCALAR, example))
         return false;
     *out = vocabulary_find(row->vocabulary, node->text);
-    return *out != NULL || complain_unknown(reader->complaints, node, "word", row->name,
-                                            row->vocabulary->words, row->vocabulary->count);
+    if (*out != NULL)
+        return true;
+    /* Of a list each item is one: "edges" holds an edge. */
+    char what[80];
+    snprintf(what, sizeof what, "%s", row->type == TYPE_CHOICE ? row->name : row->vocabulary->name);
+    for (char *at = what; row->type != TYPE_CHOICE && *at != '\0'; at++)
+        *at = *at == '_' ? ' ' : *at;
+    return complain_unknown(reader->complaints, node, "word", what, row->vocabulary->words,
+                            row->vocabulary->count);
 }
 
 static bool read_words(struct fact *fact, struct design_reader *reader, const struct node *node,

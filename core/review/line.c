@@ -1,6 +1,9 @@
 /* The line: design, books, judge, findings. */
 #include "review.h"
 
+#include <stdio.h>
+#include <string.h>
+
 #include "layout.h"
 #include "scope.h"
 #include "search.h"
@@ -18,6 +21,41 @@ static bool add_messages(struct findings *findings)
     return true;
 }
 
+static struct place place_of(const struct layout_fault *fault)
+{
+    const struct object *object = fault->object;
+    return object_has(object, fault->slot) ? object_fact(object, fault->slot)->place
+                                           : object->place;
+}
+
+/* What comes of one row has the row's place: the same slip there is one. */
+static bool is_same_slip(const struct layout_fault *a, const struct layout_fault *b)
+{
+    struct place one = place_of(a), other = place_of(b);
+    return one.line == other.line && one.column == other.column && one.file == other.file &&
+           strcmp(a->message, b->message) == 0;
+}
+
+static void tell_fault(struct review *review, const struct layout_fault *faults, size_t count,
+                       size_t at)
+{
+    const struct object *object = faults[at].object;
+    size_t more = 0;
+    for (size_t i = 0; i < at; i++)
+        if (is_same_slip(&faults[i], &faults[at]))
+            return;
+    for (size_t i = at + 1; i < count; i++)
+        more += is_same_slip(&faults[i], &faults[at]);
+    char others[60] = "";
+    if (more > 0)
+        snprintf(others, sizeof others, " and %zu more of its row", more);
+    struct problem *problem =
+        problems_add(&review->problems, PROBLEM_INPUT, "geometry", place_of(&faults[at]),
+                     "%s %s%s: %s", object->kind->name, object->path, others, faults[at].message);
+    if (problem != NULL)
+        problem->example = faults[at].example;
+}
+
 /* What is wrong with the geometry of the roof is said before any rule stumbles over it. */
 static bool check_layout(struct review *review, struct arena *arena)
 {
@@ -25,13 +63,8 @@ static bool check_layout(struct review *review, struct arena *arena)
     size_t count;
     if (!layout_check(&faults, &count, review->design, arena))
         return false;
-    for (size_t i = 0; i < count; i++) {
-        const struct object *object = faults[i].object;
-        const struct fact *fact = object_fact(object, faults[i].slot);
-        struct place place = object_has(object, faults[i].slot) ? fact->place : object->place;
-        problems_add(&review->problems, PROBLEM_INPUT, "geometry", place, "%s %s: %s",
-                     object->kind->name, object->path, faults[i].message);
-    }
+    for (size_t i = 0; i < count; i++)
+        tell_fault(review, faults, count, i);
     return true;
 }
 

@@ -245,6 +245,11 @@ static void check_nearness(void)
     CHECK_TEXT(text_find_near("AZIMUTH", words, 5), "azimuth", "in other letters");
     CHECK(text_find_near("E", (const char *[]){"B", "C"}, 2) == NULL, "a letter is no misspelling");
     CHECK_TEXT(text_find_near("c", (const char *[]){"B", "C"}, 2), "C", "but in the other case");
+    static const char *const sizes[] = {"2x4", "2x8", "2x10", "10 AWG", "14 AWG"};
+    CHECK_TEXT(text_find_near("2x9", sizes, 5), "2x8", "the nearest by number, of two the first");
+    CHECK_TEXT(text_find_near("2x11", sizes, 5), "2x10", "the nearest by number");
+    CHECK_TEXT(text_find_near("13 awg", sizes, 5), "14 AWG", "with its unit");
+    CHECK(text_find_near("3x9", sizes, 5) == NULL, "another beginning");
     CHECK(text_find_near("spat", words, 0) == NULL, "no words");
     char word[300];
     memset(word, 'x', 299);

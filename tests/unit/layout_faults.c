@@ -26,7 +26,7 @@ static void check_one(struct trial *trial, const struct object *object, unsigned
         CHECK(count == 0, sentence);
     else
         CHECK(count == 1 && faults[0].object == object && faults[0].slot == slot &&
-                  strstr(faults[0].message, part) != NULL,
+                  strstr(faults[0].message, part) != NULL && faults[0].example != NULL,
               sentence);
     trial_free(trial);
 }

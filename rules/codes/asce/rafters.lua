@@ -16,14 +16,18 @@ return {
     local bend_share = book.rafter_deflection -- the span over what it may bend
     if framing.ceiling_attached or plane.slope <= book.rafter_deflection_slope then bend_share = book.rafter_deflection_ceiling end
 
+    -- Jack rafters are judged as if they were as long as the others: bent more than they are.
+    local jacks = ""
+    if plane:has_edge("hip") or plane:has_edge("valley") then jacks = ", shorter rafters at a hip or valley taken at the full span," end
+
     local function compare(name, load, duration)
       local stress, allowed = framing:bending { load = load, load_duration = duration }
-      shall.not_exceed(format("Bending stress without the array under %s", name), stress, allowed, psi)
+      shall.not_exceed(format("Bending stress without the array under %s%s", name, jacks), stress, allowed, psi)
       local shear, shear_allowed = framing:shear { load = load, load_duration = duration }
-      shall.not_exceed(format("Shear stress without the array under %s", name), shear, shear_allowed, psi)
+      shall.not_exceed(format("Shear stress without the array under %s%s", name, jacks), shear, shear_allowed, psi)
     end
     compare("live load", dead + live, "roof live")
-    shall.not_exceed("Deflection without the array", framing:deflection(largest(live, snow), bend_share), framing.span / bend_share, inch)
+    shall.not_exceed(format("Deflection without the array%s", jacks), framing:deflection(largest(live, snow), bend_share), framing.span / bend_share, inch)
     if snow > 0 * psf then compare("snow", dead + snow, "snow") end
 
     -- Wind presses square to the slope: over the sloping length that bends as 1/cos² of it in plan. The
@@ -35,10 +39,6 @@ return {
     if 0.45 * wind + 0.75 * live > load then name, load = "wind and live load, D + 0.75(0.6W) + 0.75Lr", 0.45 * wind + 0.75 * live end
     if 0.45 * wind + 0.75 * snow > load then name, load = "wind and snow, D + 0.75(0.6W) + 0.75S", 0.45 * wind + 0.75 * snow end
     compare(name, dead + load, "wind")
-
-    -- Jack rafters are judged as if they were as long as the others: bent more than they are.
-    local jacks = ""
-    if plane:has_edge("hip") or plane:has_edge("valley") then jacks = ", shorter rafters at a hip or valley taken at the full span," end
 
     local function compare_with(name, roof_load, array_load, duration)
       local stress, allowed, _, shear, shear_allowed = framing:under_array {
@@ -54,7 +54,7 @@ return {
       compare_with("snow on the roof", dead + snow, array, "snow")
       compare_with("snow on the modules, through their attachments", dead, array + snow * cos(plane.slope), "snow")
       local _, _, _, _, _, sag = framing:under_array { roof_load = 0 * psf, array_load = snow * cos(plane.slope), load_duration = "snow" }
-      shall.not_exceed("Deflection with snow on the modules", sag, framing.span / bend_share, inch)
+      shall.not_exceed(format("Deflection with snow on the modules%s", jacks), sag, framing.span / bend_share, inch)
     else
       compare_with("its own weight", dead, array, "dead")
     end
@@ -70,7 +70,7 @@ return {
     local swayed = 0.42 * on_array
     if swayed > snow * cos(plane.slope) then
       local _, _, _, _, _, sag = framing:under_array { roof_load = 0 * psf, array_load = swayed, load_duration = "wind" }
-      shall.not_exceed("Deflection with wind on the modules", sag, framing.span / bend_share, inch)
+      shall.not_exceed(format("Deflection with wind on the modules%s", jacks), sag, framing.span / bend_share, inch)
     end
 
     if ground_snow > book.unbalanced_snow_from then

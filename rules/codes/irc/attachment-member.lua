@@ -9,6 +9,10 @@ return {
     local racking = design.racking
     if racking.mounting:is("rails", "shared rails") then
       shall.be_equal(format("Modules with fewer than %d rails below them", racking.rails_per_module), plane:modules_short_of_rails(racking.rails_per_module), 0)
+      local share, apart, module = plane:least_rail_spread()
+      if share < book.rail_spread_least then
+        review(format("The rails below module %s lie %s apart, %.0f %% of its size across them: ask the maker where it may be clamped", module, apart, 100 * share))
+      end
     end
     for _, attachment in ipairs(plane.attachments) do
       local model = attachment.model
@@ -16,7 +20,9 @@ return {
         local _, edge = attachment:off_member()
         local needed = book.fastener_edge_diameters * model.fastener_diameter
         -- One test for each attachment that misses its member; where all hit, the last speaks for them.
-        if edge < needed or same(attachment, plane.attachments[plane.attachments:count()]) then
+        if edge < 0 * inch then
+          shall.be(format("The fastener of %s meets its member instead of passing %s beside it", attachment:called(), abs(edge)), false)
+        elseif edge < needed or same(attachment, plane.attachments[plane.attachments:count()]) then
           shall.be_at_least(format("Fastener of %s to the edge of its member", attachment:called()), edge, needed, inch)
         end
       elseif attachment.stands_on:is("deck") then
