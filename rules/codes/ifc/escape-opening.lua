@@ -5,7 +5,7 @@ return {
   about = "escape_opening",
   applies = function(opening, book, design)
     if book.ifc_escape_pathway_width <= 0 * inch or book.ifc_exempt_residential_code then return false end
-    return opening.plane.slope > book.ifc_low_slope
+    return not (book.ifc_exempt_low_slope and opening.plane.slope <= book.ifc_low_slope)
       and (not book.ifc_exempt_no_roof_operations or design.building.roof_operations)
   end,
   check = function(opening, book)

@@ -6,10 +6,11 @@ return {
   applies = function(plane, book, design)
     if plane.modules:count() < 1
       or not (book.ifc_hip_valley_setback > 0 * inch and (plane:has_edge("hip") or plane:has_edge("valley"))) then return false end
-    if not design.building.occupancy:is("one-family dwelling", "two-family dwelling", "townhouse") then return false end
+    if not design.building.occupancy:is("one-family dwelling", "two-family dwelling", "townhouse", "accessory") then return false end
     if book.ifc_exempt_residential_code then return false end
     if book.ifc_exempt_low_slope and plane.slope <= book.ifc_low_slope then return false end
-    if book.ifc_exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") then return false end
+    if book.ifc_exempt_detached
+      and (plane.structure:is("detached garage", "carport", "shade structure") or design.building.occupancy:is("accessory")) then return false end
     return not book.ifc_exempt_no_roof_operations or design.building.roof_operations
   end,
   check = function(plane, book, design)
