@@ -14,6 +14,7 @@ return {
         review(format("The rails below module %s lie %s apart, %.0f %% of its size across them: ask the maker where it may be clamped", module, apart, 100 * share))
       end
     end
+    local last, is_seam_told -- what is said once for attachments of one model
     for _, attachment in ipairs(plane.attachments) do
       local model = attachment.model
       if attachment.stands_on:is("rafter", "truss") then
@@ -27,8 +28,17 @@ return {
         end
       elseif attachment.stands_on:is("deck") then
         shall.be(format("%s is made to stand on the deck", attachment:called()), model.kind:is("deck mount"))
+        -- A test on a deck holds for such a deck or a thicker one.
+        if model.kind:is("deck mount") and not (last and same(last, model)) then
+          last = model
+          shall.be_at_least(format("Deck below %s against the thinnest it was tested on", model:called()), plane.deck_thickness, model.tested_deck_thickness, inch)
+        end
       elseif attachment.stands_on:is("seam") then
         shall.be(format("%s is made to clamp a seam", attachment:called()), model.kind:is("seam clamp"))
+        if not is_seam_told then
+          is_seam_told = true
+          review("A clamp's test says nothing of what holds the seam itself: ask the roofing's maker for its clips and their spacing")
+        end
       elseif attachment.stands_on:is("blocking", "purlin") then
         review(format("%s stands on %s: its connection to the framing is for a person to judge", attachment:called(), attachment.stands_on))
       else
