@@ -14,6 +14,11 @@ return {
         review(format("The rails below module %s lie %s apart, %.0f %% of its size across them: ask the maker where it may be clamped", module, apart, 100 * share))
       end
     end
+    if racking.mounting:is("ballasted") then
+      review("A ballasted array stays by its weight and friction: an engineer judges wind, earthquake and the roof below, whatever attachments it has")
+    elseif racking.mounting:is("building-integrated", "ground") then
+      review(format("The racking is called %s, but modules and attachments of it lie on this roof: say how they are held", racking.mounting))
+    end
     local last, is_seam_told -- what is said once for attachments of one model
     for _, attachment in ipairs(plane.attachments) do
       local model = attachment.model
