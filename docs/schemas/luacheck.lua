@@ -78,6 +78,7 @@ return {
       velocity_pressure = {},
       weight_per_attachment = {},
       wood_gravity = {},
+      wood_screw_lateral = {},
       wood_screw_withdrawal = {},
       working_space = {},
       zone_width = {},

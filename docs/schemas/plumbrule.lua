@@ -129,7 +129,7 @@
 
 ---@class (exact) plumbrule.roof The roof as a whole.
 ---@field shape plumbrule.word Shape of the roof for wind.
----@field fire_class plumbrule.word Fire class that the town asks of the covering, as built.
+---@field fire_class plumbrule.word Fire class that is asked of this roof, by the town or for its place; unrated where none is.
 ---@field planes plumbrule.list<plumbrule.roof_plane> All planes of the roof, with or without modules.
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
@@ -187,6 +187,8 @@
 ---@field supported_area fun(self): plumbrule.quantity, plumbrule.quantity, any Module area that attachments carry; the whole array's if all is held.
 ---@field unsupported_modules fun(self): number, any Modules that no attachment carries.
 ---@field modules_short_of_rails fun(self, rails: any): number, any Modules with fewer rails below them than are asked for.
+---@field least_rail_spread fun(self): number, plumbrule.quantity, any How near together the rails below a module lie.
+---@field array_wind_down fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, number, plumbrule.quantity Largest wind towards the roof on what any attachment of the plane carries, ultimate.
 ---@field snow_load fun(self, edition: any, basis: any, ground_snow: any, minimum?: any): plumbrule.quantity, plumbrule.quantity, number Balanced snow on the plane.
 ---@field unbalanced_snow fun(self, edition: any, basis: any, ground_snow: any): plumbrule.quantity, plumbrule.quantity, boolean Snow that wind has moved onto the plane.
 
@@ -217,6 +219,7 @@
 ---@field deflection fun(self, load: any, deflection_limit: any): plumbrule.quantity, plumbrule.quantity, number Deflection of its rafters under an even load.
 ---@field allowable_span fun(self, live: any, dead: any, load_duration: any, deflection_limit: any, basis?: any): plumbrule.quantity, any, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity How far its rafters may span.
 ---@field under_array fun(self, roof_load: any, load_duration: any, attachment_load?: any, array_load?: any, basis?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity, number, number The most loaded member, each attachment a point load on the one below it.
+---@field wind_down fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, number, plumbrule.quantity Wind towards the roof on its rafters without the array, ultimate.
 
 ---@class (exact) plumbrule.module One photovoltaic module where it lies.
 ---@field model plumbrule.module_model|nil Its model.
@@ -282,7 +285,7 @@
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
 ---@field uplift_capacity fun(self, load_duration: any, temperature?: any, safety_factor?: any): plumbrule.quantity, any, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity Allowable uplift where it stands: the least of fasteners and tested mount.
----@field lateral_capacity fun(self, load_duration: any, temperature?: any, safety_factor?: any, direction?: any, plate_thickness?: any): plumbrule.quantity, any, plumbrule.quantity, plumbrule.quantity Allowable load along the roof where it stands.
+---@field lateral_capacity fun(self, load_duration: any, temperature?: any, safety_factor?: any, push: any): plumbrule.quantity, any, plumbrule.quantity, plumbrule.quantity Allowable load along the roof where it stands: the least of its screws and tested mount.
 ---@field down_capacity fun(self, safety_factor?: any): plumbrule.quantity Allowable load downward where it stands.
 ---@field off_member fun(self): plumbrule.quantity, plumbrule.quantity, number How far it stands from the nearest member.
 ---@field zone fun(self, scheme: any, width: any, corner?: any, inner?: any): any The wind zone it stands in.
@@ -324,6 +327,7 @@
 ---@field converter_count fun(self): number Its converters; 0 where it has none.
 ---@field converter_voltage fun(self, temperature: any): plumbrule.quantity Largest voltage of modules on one converter in the cold.
 ---@field converter_power fun(self): plumbrule.quantity Largest power of modules on one converter.
+---@field held_voltage fun(self): plumbrule.quantity Voltage at which its converters hold it: theirs, else the inverter's.
 ---@field backfeed_current fun(self): plumbrule.quantity Largest current from all strings in parallel with it.
 
 ---@class (exact) plumbrule.branch Microinverters in parallel on one AC branch circuit.
@@ -393,6 +397,7 @@
 ---@field length_inside plumbrule.quantity How much of it runs inside.
 ---@field support_spacing plumbrule.quantity Distance between supports.
 ---@field in_sunlight boolean Is it exposed to sunlight?
+---@field sunlight_resistant boolean Is its cable marked sunlight resistant?
 ---@field dc_and_ac_separated boolean Is it apart from circuits of the other kind?
 ---@field shares_with plumbrule.word What else is in its raceway, cable or boxes without a partition, the farthest from it: control circuits of the PV system, an inverter's output, circuits of other systems.
 ---@field identified boolean Are its conductors grouped, and marked with their circuit and polarity, at every box, splice and terminal?
@@ -713,6 +718,7 @@
 ---@field listings plumbrule.words Standards it is listed to.
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
+---@field cold_voltage fun(self, temperature: any): plumbrule.quantity Open-circuit voltage of one module in the cold, by its coefficient or the table.
 
 ---@class (exact) plumbrule.converter_model A model of DC-to-DC converter, from its data sheet.
 ---@field maker string Who makes it.
@@ -806,13 +812,17 @@
 ---@field fastener_diameter plumbrule.quantity Diameter of the fastener.
 ---@field fastener_length plumbrule.quantity Length below its head.
 ---@field fixture_thickness plumbrule.quantity Thickness between fastener head and wood: mount, flashing, covering; the deck is counted by itself.
+---@field plate_thickness plumbrule.quantity Thickness of the metal that bears on a lag or wood screw's shank: the mount's base.
+---@field plate_material plumbrule.word Metal of that base.
+---@field plate_bearing_strength plumbrule.quantity Dowel bearing strength of that base as its maker or an engineer states it; needed unless it is steel, whose own counts.
 ---@field embedment plumbrule.quantity Threaded length in the member, tip left out, as the maker details it.
 ---@field tested_uplift plumbrule.quantity Tested capacity in uplift.
 ---@field tested_down plumbrule.quantity Tested capacity downward.
----@field tested_lateral plumbrule.quantity Tested capacity along the roof.
+---@field tested_lateral plumbrule.quantity Tested capacity along the roof, pushed where the rail is bolted: what the push tips is in it.
 ---@field test_basis plumbrule.word Allowable (safety factor already in) or ultimate.
 ---@field tested_on plumbrule.word What it was tested on.
----@field prying_factor number How much prying raises the fastener's tension.
+---@field tested_deck_thickness plumbrule.quantity Of a mount tested on a deck: the thinnest deck it was tested on.
+---@field prying_factor number How much prying raises the fasteners' tension: 1 where uplift pulls in line with them. It does not lower the tested capacity, which has it in.
 ---@field edge_distance plumbrule.quantity Distance from fastener to edge of the member.
 ---@field flashing plumbrule.word How it keeps water out.
 ---@field coverings plumbrule.words Coverings it is made for.
@@ -821,7 +831,7 @@
 ---@field kind_of fun(self): string Its kind.
 ---@field withdrawal fun(self, load_duration: any, stands_on: any, species?: any, specific_gravity?: any, sheathing?: any, wet_service?: any, temperature?: any, member_depth?: any): plumbrule.quantity, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity What its fasteners hold in a kind of wood.
 ---@field uplift_capacity fun(self, load_duration: any, stands_on: any, species?: any, specific_gravity?: any, sheathing?: any, wet_service?: any, temperature?: any, member_depth?: any, safety_factor?: any): plumbrule.quantity, any, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity Allowable uplift: the least of fasteners and tested mount.
----@field lateral_capacity fun(self, load_duration: any, stands_on: any, species?: any, specific_gravity?: any, sheathing?: any, wet_service?: any, temperature?: any, member_depth?: any, safety_factor?: any, direction?: any, plate_thickness?: any): plumbrule.quantity, any, plumbrule.quantity, plumbrule.quantity Allowable load along the roof: the least of lag screws and tested mount.
+---@field lateral_capacity fun(self, load_duration: any, stands_on: any, species?: any, specific_gravity?: any, sheathing?: any, wet_service?: any, temperature?: any, member_depth?: any, safety_factor?: any, direction?: any): plumbrule.quantity, any, plumbrule.quantity, plumbrule.quantity Allowable load along the roof: the least of its screws and tested mount.
 ---@field down_capacity fun(self, safety_factor?: any): plumbrule.quantity Allowable load downward.
 
 ---@class (exact) plumbrule.panel_model A model of panelboard, from its marking.
@@ -943,7 +953,7 @@ function calc.ground_elevation_factor(inputs) end
 ---Voltage of a string at maximum power in the heat.
 ---@return plumbrule.quantity
 function calc.hot_voltage(inputs) end
----What a lag screw through a thin steel plate carries sideways.
+---What a lag screw through a metal plate carries sideways.
 ---@return plumbrule.quantity
 function calc.lag_lateral(inputs) end
 ---What a lag screw holds against being pulled out of wood.
@@ -1057,6 +1067,9 @@ function calc.weight_per_attachment(inputs) end
 ---Specific gravity of a wood species for its connections.
 ---@return number
 function calc.wood_gravity(inputs) end
+---What a wood screw through a metal plate carries sideways.
+---@return plumbrule.quantity
+function calc.wood_screw_lateral(inputs) end
 ---What a wood screw holds against being pulled out of wood.
 ---@return plumbrule.quantity
 function calc.wood_screw_withdrawal(inputs) end
