@@ -21,7 +21,7 @@ static const char *path_of(struct arena *arena, const struct object *parent, con
 {
     while (parent != NULL && parent->kind->count != NAMED && parent->kind->count != MODEL)
         parent = parent->parent;
-    return parent == NULL ? name : arena_format(arena, "%s/%s", parent->path, name);
+    return parent == NULL ? name : ARENA_JOIN(arena, parent->path, "/", name);
 }
 
 struct object *design_add(struct design *design, enum kind_id id, struct object *parent,

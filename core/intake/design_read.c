@@ -200,7 +200,7 @@ static const struct node *open_file(struct design_reader *reader, const char *pa
 static const char *find_catalogue(struct design_reader *reader, const char *name,
                                   const struct catalogues *catalogues)
 {
-    const char *file = arena_format(reader->arena, "%s.yaml", name);
+    const char *file = ARENA_JOIN(reader->arena, name, ".yaml");
     const char *path = file ? path_beside(reader->arena, reader->design->path, file) : NULL;
     if (path != NULL && file_is_there(path))
         return path;

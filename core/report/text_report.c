@@ -201,7 +201,7 @@ static bool write_unread(struct page *page, const struct report *report, struct 
                        ? ARENA_JOIN(arena, line, comma, unread[i].fact->name)
                        : arena_format(arena, "%s%s%s (%zu of %zu)", line, comma,
                                       unread[i].fact->name, unread[i].unread, unread[i].given);
-        const char *label = arena_format(arena, "%s:", kind->name);
+        const char *label = ARENA_JOIN(arena, kind->name, ":");
         if (line == NULL || label == NULL)
             return false;
         page_paragraph(page, 2, label, STYLE_PLAIN, 4, line);
@@ -216,13 +216,11 @@ static bool write_books(struct page *page, const struct report *report, struct a
     page_heading(page, STYLE_STRONG, "Books in force, lowest first");
     for (size_t i = 0; i < report->rulebook->book_count; i++) {
         const struct book_in_force *one = &report->rulebook->books[i];
-        const char *label =
-            arena_format(arena, "%s%s%s:", one->book->name, one->edition != NULL ? " " : "",
-                         one->edition != NULL ? one->edition : "");
-        const char *text =
-            arena_format(arena, "%s%s%s", one->book->title != NULL ? one->book->title : "",
-                         one->book->scope != NULL ? ". Scope: " : "",
-                         one->book->scope != NULL ? one->book->scope : "");
+        const char *label = ARENA_JOIN(arena, one->book->name, one->edition != NULL ? " " : "",
+                                       one->edition != NULL ? one->edition : "", ":");
+        const char *text = ARENA_JOIN(arena, one->book->title != NULL ? one->book->title : "",
+                                      one->book->scope != NULL ? ". Scope: " : "",
+                                      one->book->scope != NULL ? one->book->scope : "");
         if (label == NULL || text == NULL)
             return false;
         page_paragraph(page, 2, label, STYLE_PLAIN, 4, text);
