@@ -107,8 +107,9 @@ fi
 # ---- workers that are lost, signals --------------------------------------------------------------------------
 # The list stays open, so that the batch waits and nothing hangs on how fast it is.
 begin() {
-    rm -f "$work/fifo"
+    rm -f "$work/fifo" "$work/out" # or lines of the batch before could be taken for this one's
     mkfifo "$work/fifo"
+    : >"$work/out"
     "$PLUMBRULE" check --book marrow-bay --on 2026-08-03 --from-list - --jobs 2 "$@" <"$work/fifo" >"$work/out" \
         2>"$work/err" &
     batch=$!
