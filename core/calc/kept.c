@@ -17,10 +17,11 @@ struct answer {
 struct kept {
     struct arena *arena;
     struct answer *answers; /* an open table, at most half full */
-    size_t count, capacity;
+    size_t count, capacity, most;
 };
 
-enum { FEWEST_ANSWERS = 256, MOST_ANSWERS = 8192 };
+/* A house is asked a few thousand questions; large designs some thirty about each thing. */
+enum { FEWEST_ANSWERS = 256, MOST_ANSWERS = 8192, MOST_PER_THING = 64 };
 
 void kept_free(struct kept *kept)
 {
@@ -142,7 +143,7 @@ static bool widen(struct kept *kept)
     if (2 * (kept->count + 1) <= kept->capacity)
         return true;
     size_t capacity = kept->capacity > 0 ? 2 * kept->capacity : FEWEST_ANSWERS;
-    if (capacity > (size_t)2 * MOST_ANSWERS)
+    if (capacity / 2 > kept->most)
         return false;
     struct answer *answers = arena_take(kept->arena, capacity * sizeof *answers);
     if (answers == NULL)
@@ -155,8 +156,9 @@ static bool widen(struct kept *kept)
     return true;
 }
 
-static struct kept *kept_new(void)
+static struct kept *kept_new(const struct design *design)
 {
+    size_t things = design != NULL ? design_count_things(design) : 0;
     struct arena *arena = arena_new();
     struct kept *kept = arena != NULL ? arena_take(arena, sizeof *kept) : NULL;
     if (kept == NULL) {
@@ -164,6 +166,9 @@ static struct kept *kept_new(void)
         return NULL;
     }
     kept->arena = arena;
+    kept->most = MOST_ANSWERS;
+    while (kept->most < MOST_PER_THING * things)
+        kept->most *= 2;
     if (widen(kept))
         return kept;
     arena_free(arena);
@@ -222,7 +227,7 @@ void kept_add(const struct calculator *calculator, const struct object *about,
     if (!is_to_keep(calculator, results, working))
         return;
     if (working->kept == NULL)
-        working->kept = kept_new();
+        working->kept = kept_new(working->design);
     struct kept *kept = working->kept;
     if (kept == NULL || !widen(kept))
         return;

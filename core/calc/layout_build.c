@@ -201,6 +201,8 @@ static bool pass_over(struct layout_plane *plane, struct working *working)
             struct point low = plane->modules[i].corners[0], high = plane->modules[i].corners[2];
             const double near[LAYOUT_WAYS] = {low.x, -high.x, low.y, -high.y};
             passed[i] = (struct layout_passed){near[way], i};
+            plane->longest[way] =
+                fmax(plane->longest[way], way < 2 ? high.x - low.x : high.y - low.y);
         }
         qsort(passed, plane->module_count, sizeof *passed, compare_passed);
         plane->passed[way] = passed;

@@ -150,6 +150,31 @@ double flat_distance(const struct shape *a, const struct shape *b, struct point 
     return sqrt(best.square);
 }
 
+/* Are all sides of these four corners along an axis, by turns? */
+static bool is_box(const struct shape *shape)
+{
+    const struct point *at = shape->corners;
+    if (!shape->is_closed || shape->count != 4)
+        return false;
+    bool begins_along_x = at[0].y <= at[1].y && at[0].y >= at[1].y;
+    for (size_t i = 0; i < 4; i++) {
+        struct point from = at[i], to = at[(i + 1) % 4];
+        bool is_along_x = (i % 2 == 0) == begins_along_x;
+        if (is_along_x ? from.y < to.y || from.y > to.y : from.x < to.x || from.x > to.x)
+            return false;
+    }
+    return true;
+}
+
+bool flat_boxes_distance(double *out, const struct shape *a, const struct shape *b)
+{
+    if (!is_box(a) || !is_box(b))
+        return false;
+    struct box one = box_round(a), other = box_round(b);
+    *out = sqrt(apart(&one, &other));
+    return true;
+}
+
 double flat_area(const struct point *corners, size_t count)
 {
     double twice = 0;

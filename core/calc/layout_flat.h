@@ -13,6 +13,9 @@ struct shape {
 /* The least distance of two shapes and the two points where it is met; 0 where they touch or
  * overlap. Both have at least one corner. */
 double flat_distance(const struct shape *a, const struct shape *b, struct point nearest[2]);
+/* The same for two rectangles along the axes, quickly and without the points. False: they are none.
+ */
+bool flat_boxes_distance(double *out, const struct shape *a, const struct shape *b);
 /* Signed area: positive where the corners run against the clock. */
 double flat_area(const struct point *corners, size_t count);
 /* Is the point inside a closed shape or within `slack` of its rim? */

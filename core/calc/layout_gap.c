@@ -119,7 +119,12 @@ static void measure_gap(struct pathway_graph *graph, size_t a, size_t b)
         measure_sides(graph, a, b);
         return;
     }
-    double gap = flat_distance(&graph->nodes[a], &graph->nodes[b], nearest);
+    double gap;
+    if (graph->is_convex && flat_boxes_distance(&gap, &graph->nodes[a], &graph->nodes[b])) {
+        set_gap(graph, a, b, gap, false);
+        return;
+    }
+    gap = flat_distance(&graph->nodes[a], &graph->nodes[b], nearest);
     bool is_doubtful = gap > 0 && leads_outside(graph, nearest[0], nearest[1]);
     set_gap(graph, a, b, gap, is_doubtful);
 }

@@ -54,6 +54,7 @@ struct layout_plane {
     struct layout_module *modules;
     size_t module_count;
     struct layout_passed *passed[LAYOUT_WAYS]; /* all modules, by where they begin */
+    double longest[LAYOUT_WAYS];               /* of a module, along the way */
     struct layout_obstruction *obstructions;
     size_t obstruction_count;
     double covered_area;           /* by modules, each spot once; < 0: not yet computed */

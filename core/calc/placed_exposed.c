@@ -33,6 +33,23 @@ static struct seen see(struct way way, struct point low, struct point high)
     return (struct seen){fmin(a, b), fmax(a, b), beside(way, low), beside(way, high)};
 }
 
+/* The first module that may reach as far as `near`: those before begin too early and end short of
+ * it. */
+static size_t first_near(const struct layout_plane *plane, struct way way, double near)
+{
+    const struct layout_passed *passed = plane->passed[way.at];
+    double from = near - plane->longest[way.at] - LAYOUT_SLACK;
+    size_t low = 0, high = plane->module_count;
+    while (low < high) {
+        size_t middle = low + (high - low) / 2;
+        if (passed[middle].near < from)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return low;
+}
+
 /* Where the array ends along the way: modules nearer than `gap` belong to it. Modules that begin
  * farther out than one that is out of reach are out of reach, too. */
 static double find_edge(const struct placed_spot *spot, struct way way, double gap)
@@ -41,8 +58,8 @@ static double find_edge(const struct placed_spot *spot, struct way way, double g
     const struct layout_passed *passed = plane->passed[way.at];
     struct seen own = see(way, spot->module->corners[0], spot->module->corners[2]);
     double edge = own.far;
-    for (size_t i = 0; i < plane->module_count && passed[i].near <= edge + gap + LAYOUT_SLACK;
-         i++) {
+    for (size_t i = first_near(plane, way, own.near);
+         i < plane->module_count && passed[i].near <= edge + gap + LAYOUT_SLACK; i++) {
         const struct point *corners = plane->modules[passed[i].module].corners;
         struct seen other = see(way, corners[0], corners[2]);
         bool is_beside =

@@ -182,15 +182,20 @@ bool check_all_told(struct working *working)
 {
     struct source_list *found = NULL; /* only checked */
     const struct design *design = working->design;
+    if (working->sources_told == working->round + 1) /* and all facts read are noted */
+        return true;
     if (design->untold[KIND_source].object != NULL)
         return working_missing(working, design->untold[KIND_source].object,
                                design->untold[KIND_source].slot);
     if (design->untold[KIND_inverter].object != NULL && design->untold[KIND_branch].object != NULL)
         return working_missing(working, design->untold[KIND_inverter].object,
                                design->untold[KIND_inverter].slot);
-    return each_loose(found, KIND_inverter, check_one_loose, working) &&
-           each_loose(found, KIND_branch, check_one_loose, working) &&
-           each_loose(found, KIND_source, check_one_loose, working);
+    if (!each_loose(found, KIND_inverter, check_one_loose, working) ||
+        !each_loose(found, KIND_branch, check_one_loose, working) ||
+        !each_loose(found, KIND_source, check_one_loose, working))
+        return false;
+    working->sources_told = working->round + 1;
+    return true;
 }
 
 /* Adds what taps this feeder, or (`circuit` NULL) any feeder of this panel. */

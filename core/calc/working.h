@@ -51,6 +51,7 @@ struct working {
     size_t seen_count; /* facts that `seen` has room for */
     uint32_t round;    /* of the finding that is made: how often working_start was called */
     struct stop stop;
+    uint32_t sources_told; /* the round, plus one, in which all sources were last seen to be told */
     struct layout *layout; /* these live as long as the review, not as one calculation */
     struct kept *kept;
 };
