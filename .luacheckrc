@@ -10,7 +10,7 @@ files["rules"] = {
       should = { fields = { "not_exceed", "be_at_least", "be_less_than", "be_more_than", "be_equal", "be" } },
       calc = { other_fields = true },
       math = { fields = { "floor", "ceil", "abs", "sqrt", "min", "max", "log10", "exp", "pi" } },
-      string = { fields = { "len", "sub", "lower", "upper", "contains" } },
+      string = { fields = { "len", "sub", "lower", "upper", "contains", "numbers_before" } },
       table = { fields = { "insert", "remove", "concat", "sort" } },
       "review", "same", "ipairs", "select", "type", "tostring", "tonumber", "format", "abs", "sqrt", "sin", "cos",
       "tan", "smallest", "largest", "round_down", "round_up", "celsius", "fahrenheit",

@@ -15,7 +15,7 @@ static const struct {
     const char *name, *const words[12];
 } libraries[] = {
     {"math", {"floor", "ceil", "abs", "sqrt", "min", "max", "log10", "exp", "pi"}},
-    {"string", {"len", "sub", "lower", "upper", "contains"}},
+    {"string", {"len", "sub", "lower", "upper", "contains", "numbers_before"}},
     {"table", {"insert", "remove", "concat", "sort"}},
     {"shall",
      {"not_exceed", "be_at_least", "be_less_than", "be_more_than", "be_equal", "be",

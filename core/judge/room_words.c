@@ -295,6 +295,54 @@ static int text_contains(lua_State *lua)
     return 1;
 }
 
+/* Where the digits of a number that ends before `end` begin; a point alone begins none. */
+static size_t number_begin(const char *text, size_t end)
+{
+    size_t begin = end;
+    while (begin > 0 &&
+           ((text[begin - 1] >= '0' && text[begin - 1] <= '9') || text[begin - 1] == '.'))
+        begin--;
+    while (begin < end && text[begin] == '.')
+        begin++;
+    return begin;
+}
+
+static bool is_letter(char byte)
+{
+    return (byte >= 'a' && byte <= 'z') || (byte >= 'A' && byte <= 'Z');
+}
+
+/* string.numbers_before(text, unit): the least and the largest number that a blank and the unit
+ * follow, as in "32 A"; nil: there is none. The unit ends where no letter follows it. */
+static int text_numbers_before(lua_State *lua)
+{
+    size_t length, unit_length;
+    const char *text = luaL_checklstring(lua, 1, &length);
+    const char *unit = luaL_checklstring(lua, 2, &unit_length);
+    double least = INFINITY, most = -INFINITY;
+    for (size_t at = 1; at + 1 + unit_length <= length; at++) {
+        const char *after = text + at + 1 + unit_length;
+        double number;
+        room_charge(lua, 1 + unit_length / 16);
+        if (text[at] != ' ' || text[at - 1] < '0' || text[at - 1] > '9' ||
+            memcmp(text + at + 1, unit, unit_length) != 0 ||
+            (after < text + length && is_letter(*after)))
+            continue;
+        size_t begin = number_begin(text, at);
+        if (!number_read(&number, text + begin, at - begin))
+            continue;
+        least = number < least ? number : least;
+        most = number > most ? number : most;
+    }
+    if (least > most) {
+        lua_pushnil(lua);
+        return 1;
+    }
+    lua_pushnumber(lua, least);
+    lua_pushnumber(lua, most);
+    return 2;
+}
+
 /* ---- tables ---- */
 
 enum { TABLE_LIMIT = 10000 };
@@ -478,9 +526,10 @@ void room_add_words(lua_State *lua)
         {"floor", number_floor}, {"ceil", number_ceil}, {"abs", absolute},
         {"sqrt", root},          {"min", smallest},     {"max", largest},
         {"log10", number_log10}, {"exp", number_exp},   {NULL, NULL}};
-    static const luaL_Reg texts[] = {{"len", text_len},           {"sub", text_sub},
-                                     {"lower", text_lower},       {"upper", text_upper},
-                                     {"contains", text_contains}, {NULL, NULL}};
+    static const luaL_Reg texts[] = {
+        {"len", text_len},     {"sub", text_sub},           {"lower", text_lower},
+        {"upper", text_upper}, {"contains", text_contains}, {"numbers_before", text_numbers_before},
+        {NULL, NULL}};
     static const luaL_Reg tables[] = {{"insert", table_insert},
                                       {"remove", table_remove},
                                       {"concat", table_concat},

@@ -166,6 +166,7 @@ return {
       contains = {},
       len = {},
       lower = {},
+      numbers_before = {},
       sub = {},
       upper = {},
     } },

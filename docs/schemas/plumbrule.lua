@@ -1260,6 +1260,9 @@ function string.len(text) end
 ---In small letters.
 ---@return string
 function string.lower(text) end
+---The least and the largest number before a blank and this unit; nil where there is none.
+---@return number?, number?
+function string.numbers_before(text, unit) end
 ---A part of it.
 ---@return string
 function string.sub(text, first, last) end

@@ -25,7 +25,7 @@ local check, html = section "Whole runs", section "With the HTML report"
 aim("whole check / (empty program + 2 × empty Lua)", "<", 1, "", number(check, "empty %+ 2 × lua5.4 %-e ''%)%s+(%S+)"))
 aim("whole check with HTML report and drawings", "<", 50, "ms", (number(html, "whole check%s+(%S+) µs") or 0 / 0) / 1000)
 if rows[2][5] ~= rows[2][5] then rows[2][5], rows[2][6] = nil, "not measured" end
-aim("warm review, all rules / event loop (issue 2)", "<", 5, "", number(section "In one warm process", "review, text / loop over design%+catalogues%s+(%S+)"))
+aim("warm review, all rules / event loop", "<", 5, "", number(section "In one warm process", "review, text / loop over design%+catalogues%s+(%S+)"))
 aim("electrical review / event loop", "<", 4, "", number(section "Electrical rules alone", "review, text / loop over design%+catalogues%s+(%S+)"))
 aim("with geometry and structure / event loop", "<", 25, "", number(section "In one warm process", "review, text / loop over design%+catalogues%s+(%S+)"))
 local roof = number(section "Geometry and structure", "of it geometry and structure%s+(%S+) µs")

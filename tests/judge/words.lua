@@ -202,6 +202,18 @@ local text_words = {
   lower = function(text) return (text:gsub("%u", function(letter) return letter:lower() end)) end,
   upper = function(text) return (text:gsub("%l", function(letter) return letter:upper() end)) end,
   contains = function(text, piece) return text:find(piece, 1, true) ~= nil end,
+  numbers_before = function(text, unit)
+    local least, most
+    for at = 2, #text do
+      local digits = text:sub(at, at) == " " and text:sub(1, at - 1):match("[%d.]*%d$")
+      local number = digits and tonumber((digits:gsub("^%.+", "")))
+      local from, to = at + 1, at + #unit
+      if number and text:sub(from, to) == unit and not text:sub(to + 1, to + 1):find("%a") then
+        least, most = math.min(least or number, number), math.max(most or number, number)
+      end
+    end
+    return least, most
+  end,
 }
 
 -- ---- shall, should, review ----------------------------------------------------------------------------------------------

@@ -1,31 +1,5 @@
 -- Deleted in 2023.
-local function gives(text, unit) -- a digit, a blank and the unit, as in "32 A"
-  local size = string.len(unit)
-  for i = 1, string.len(text) do
-    local after = string.upper(string.sub(text, i + size + 2, i + size + 2))
-    if tonumber(string.sub(text, i, i)) and same(string.sub(text, i + 1, i + size + 1), " " .. unit)
-      and (same(after, "") or not string.contains("ABCDEFGHIJKLMNOPQRSTUVWXYZ", after)) then
-      return true
-    end
-  end
-  return false
-end
-
-local function figures(text, unit) -- the least and the largest number before the unit; none where there is none
-  local least, most, digits = nil, nil, ""
-  for i = 1, string.len(text) do
-    local letter = string.sub(text, i, i)
-    if tonumber(letter) or same(letter, ".") and string.len(digits) > 0 then
-      digits = digits .. letter
-    else
-      local number = string.len(digits) > 0 and gives(string.sub(text, i - 1, i + 2), unit) and tonumber(digits)
-      if number and (not least or number < least) then least = number end
-      if number and (not most or number > most) then most = number end
-      digits = ""
-    end
-  end
-  return least, most
-end
+local function gives(text, unit) return string.numbers_before(text, unit) and true or false end -- "32 A"
 
 local function output_of(design) -- of all that makes AC of PV: currents together, the largest voltage
   local amperes, volts = 0 * A, 0 * V
@@ -58,14 +32,14 @@ return {
         labels = labels + 1
         shall.be("It gives amperes", gives(label.text, "A"))
         shall.be("It gives volts", gives(label.text, "V"))
-        local least, most = figures(label.text, "A")
+        local least, most = string.numbers_before(label.text, "A")
         if most then
           together, alone = together + most, largest(alone, most)
           if least * A < amperes and most * A >= amperes then
             review("It gives more than one current: which of them is the output is to be looked at", least * A)
           end
         end
-        _, most = figures(label.text, "V")
+        _, most = string.numbers_before(label.text, "V")
         if most then
           shall.be_at_least("Voltage that it gives, against that of the output", most * V, volts)
           if most * V > volts then review("It gives more than the output's voltage", most * V) end

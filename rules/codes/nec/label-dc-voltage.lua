@@ -1,30 +1,5 @@
 -- What 2017 lists beside the voltage, and the section number of 2023: from memory.
-local function gives(text, unit) -- a digit, a blank and the unit, as in "32 A"
-  local size = string.len(unit)
-  for i = 1, string.len(text) do
-    local after = string.upper(string.sub(text, i + size + 2, i + size + 2))
-    if tonumber(string.sub(text, i, i)) and same(string.sub(text, i + 1, i + size + 1), " " .. unit)
-      and (same(after, "") or not string.contains("ABCDEFGHIJKLMNOPQRSTUVWXYZ", after)) then
-      return true
-    end
-  end
-  return false
-end
-
-local function volts_on(text) -- the largest number before " V", none where there is none
-  local most, digits = nil, ""
-  for i = 1, string.len(text) do
-    local letter = string.sub(text, i, i)
-    if tonumber(letter) or same(letter, ".") and string.len(digits) > 0 then
-      digits = digits .. letter
-    else
-      local number = gives(string.sub(text, i - 1, i + 2), "V") and tonumber(digits)
-      if number and (not most or number > most) then most = number end
-      digits = ""
-    end
-  end
-  return most
-end
+local function gives(text, unit) return string.numbers_before(text, unit) and true or false end -- "32 A"
 
 ---@type plumbrule.Rule
 return {
@@ -35,14 +10,14 @@ return {
   check = function(design, book)
     local labels = 0
     local most = 0 * V
-    for _, string in ipairs(design.strings) do
-      most = largest(most, string:maximum_voltage(design.site.design_low_temperature))
+    for _, each in ipairs(design.strings) do
+      most = largest(most, each:maximum_voltage(design.site.design_low_temperature))
     end
     for _, label in ipairs(design.labels) do
       if label.kind:is("DC maximum voltage") then
         labels = labels + 1
         shall.be("It gives volts", gives(label.text, "V"))
-        local volts = volts_on(label.text)
+        local _, volts = string.numbers_before(label.text, "V")
         if volts then shall.be_at_least("Voltage that it gives, against the largest of any string", volts * V, most) end
         shall.be("At the DC disconnect, the inverter or what stands between", label.place:is("PV disconnect", "inverter", "combiner"))
         if same(book:edition("nec"), "2017") then

@@ -1,15 +1,5 @@
 -- From memory: 2017 asks for short-circuit current and arc flash too; dwellings are spared those from 2020.
-local function gives(text, unit) -- a digit, a blank and the unit, as in "240 V"
-  local size = string.len(unit)
-  for i = 1, string.len(text) do
-    local after = string.upper(string.sub(text, i + size + 2, i + size + 2))
-    if tonumber(string.sub(text, i, i)) and same(string.sub(text, i + 1, i + size + 1), " " .. unit)
-      and (same(after, "") or not string.contains("ABCDEFGHIJKLMNOPQRSTUVWXYZ", after)) then
-      return true
-    end
-  end
-  return false
-end
+local function gives(text, unit) return string.numbers_before(text, unit) and true or false end -- "32 A"
 
 ---@type plumbrule.Rule
 return {

@@ -16,6 +16,12 @@ return {
       "number, string, table, design, label, quantity")
     shall.be_equal("A number in a text", tonumber("12.5") + 0, 12.5)
     shall.be("None in another", type(tonumber("12 ft")) < "nim")
+    local least, most = string.numbers_before("600 V, 12.5 V; 1000 VA, .5 V x .V 7V  8", "V")
+    shall.be_equal("The least before a unit", least, 0.5)
+    shall.be_equal("The largest before it", most, 600)
+    shall.be_equal("None before another", type(string.numbers_before("7A 3 Ah", "A")), "nil")
+    local volts = string.numbers_before(label.text, "V")
+    shall.be_at_least("Volts on the label", volts or 0, 100)
     shall.be_equal("Said as a text", tostring(label.kind), label.kind)
     shall.be_equal("How many", count(1, 2, design.labels:count()), 3)
     local list = {}
