@@ -3,27 +3,38 @@ local function last_row(breaker) return round_up(breaker.position / 2) + breaker
 
 local function is_odd(number) return round_down(number / 2) < number / 2 end
 
+-- The breakers that are or will be on the bus, and whether sources are behind them.
+local function breakers_on(bus)
+  local all = {}
+  for _, breaker in ipairs(bus.breakers) do
+    if not breaker.status:is("removed") and not breaker.duty:is("main") then
+      table.insert(all, { breaker = breaker, is_spare = breaker.duty:is("spare"), has_sources = breaker:has_sources() })
+    end
+  end
+  return all
+end
+
 -- On its own side, the rows that other breakers with sources take between it and the far end.
-local function rows_of_sources_beyond(bus, breaker)
+local function rows_of_sources_beyond(all, breaker)
   local rows = 0
-  for _, other in ipairs(bus.breakers) do
-    if not other.status:is("removed") and not other.duty:is("main", "spare") and other:has_sources()
-      and other.position > breaker.position and same(is_odd(other.position), is_odd(breaker.position)) then
-      rows = rows + other.poles
+  for _, other in ipairs(all) do
+    local position = other.has_sources and not other.is_spare and other.breaker.position
+    if position and position > breaker.position and same(is_odd(position), is_odd(breaker.position)) then
+      rows = rows + other.breaker.poles
     end
   end
   return rows
 end
 
-local function stands_at_the_far_end(breaker, bus, panel)
+local function stands_at_the_far_end(breaker, all, panel)
   local row, rows = last_row(breaker), round_up(panel.spaces / 2)
   shall.be_more_than(format("Row of breaker %s, counted from the feed, against half of the panel's", breaker:called()), row, rows / 2)
-  for _, other in ipairs(bus.breakers) do
-    if not other.status:is("removed") and not other.duty:is("main") and not other:has_sources() then
-      shall.not_exceed(format("Row of breaker %s, against that of the source breaker %s", other:called(), breaker:called()), last_row(other), row)
+  for _, other in ipairs(all) do
+    if not other.has_sources then
+      shall.not_exceed(format("Row of breaker %s, against that of the source breaker %s", other.breaker:called(), breaker:called()), last_row(other.breaker), row)
     end
   end
-  if row + rows_of_sources_beyond(bus, breaker) < rows then
+  if row + rows_of_sources_beyond(all, breaker) < rows then
     review(format("Rows of the panel beyond breaker %s are empty: that it counts as the far end, and that no load comes there, is to be looked at", breaker:called()), row, rows)
   end
 end
@@ -35,10 +46,9 @@ local function stand_far_from_the_feed(bus, design)
       if same(bus, other) and (panel.split_bus or panel.busbars:count() > 1) then
         review("The panel has several buses: where the spaces of this one end is to be looked at")
       elseif same(bus, other) then
-        for _, breaker in ipairs(bus.breakers) do
-          if not breaker.status:is("removed") and not breaker.duty:is("main", "spare") and breaker:has_sources() then
-            stands_at_the_far_end(breaker, bus, panel)
-          end
+        local all = breakers_on(bus)
+        for _, one in ipairs(all) do
+          if one.has_sources and not one.is_spare then stands_at_the_far_end(one.breaker, all, panel) end
         end
       end
     end
