@@ -24,7 +24,8 @@ static const struct parameter path_results[] = {
 };
 static const struct parameter crowded_results[] = {
     GIVEN_NUMBER("crowded", 0, 200, "Spaces that more breakers are in than fit."),
-    GIVEN_NUMBER("last", 0, 208, "The highest number of a space that is taken.")};
+    GIVEN_NUMBER("last", 0, 208, "The highest number of a space that is taken."),
+    GIVEN_NUMBER("tandems", 0, 1e4, "Spaces that tandem breakers are in.")};
 static const struct parameter spaces_result[] = {
     GIVEN_NUMBER("spaces", 0, 1e4, "Spaces that its new breakers take.")};
 

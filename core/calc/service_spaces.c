@@ -10,32 +10,44 @@ enum { SPACES_MOST = 208, SPACE_HOLDS = 2 }; /* halves: one breaker, or two tand
 struct taken_spaces {
     int filled[SPACES_MOST + 1]; /* in halves */
     int last;
+    int tandems; /* spaces that tandems are in: one each, unless two are told of one space */
+    bool has_tandem[SPACES_MOST + 1];
 };
 
-/* What nobody has placed takes no space that could be told. */
+static bool is_tandem(const struct object *breaker, struct working *working)
+{
+    working_read(working, breaker, SLOT_breaker_tandem);
+    return object_has(breaker, SLOT_breaker_tandem) &&
+           object_fact(breaker, SLOT_breaker_tandem)->is.yes;
+}
+
+/* What nobody has placed takes no space that could be told; a tandem is one wherever it is. */
 static bool take_spaces(struct taken_spaces *taken, const struct object *breaker,
                         struct working *working)
 {
     const char *status;
     double poles;
-    if (!object_has(breaker, SLOT_breaker_position)) {
-        working_read(working, breaker, SLOT_breaker_position);
-        return true;
-    }
-    double position = object_fact(breaker, SLOT_breaker_position)->is.number;
+    bool tandem = is_tandem(breaker, working);
+    bool is_placed = object_has(breaker, SLOT_breaker_position);
     working_read(working, breaker, SLOT_breaker_position);
+    if (!is_placed && !tandem)
+        return true;
     if (!need_word(&status, breaker, SLOT_breaker_status, working) ||
         !need_number(&poles, breaker, SLOT_breaker_poles, working))
         return false;
     if (strcmp(status, "removed") == 0)
         return true;
-    bool is_tandem = object_has(breaker, SLOT_breaker_tandem) &&
-                     object_fact(breaker, SLOT_breaker_tandem)->is.yes;
-    working_read(working, breaker, SLOT_breaker_tandem);
+    if (!is_placed) {
+        taken->tandems += (int)poles;
+        return true;
+    }
+    double position = object_fact(breaker, SLOT_breaker_position)->is.number;
     for (int pole = 0; pole < (int)poles; pole++) {
         int space = (int)position + 2 * pole;
         assert(space <= SPACES_MOST); /* a position is at most 200, poles are at most 3 */
-        taken->filled[space] += is_tandem ? SPACE_HOLDS / 2 : SPACE_HOLDS;
+        taken->filled[space] += tandem ? SPACE_HOLDS / 2 : SPACE_HOLDS;
+        taken->tandems += tandem && !taken->has_tandem[space];
+        taken->has_tandem[space] |= tandem;
         taken->last = space > taken->last ? space : taken->last;
         if (taken->filled[space] > SPACE_HOLDS)
             working_step(working, NULL, "space %d: breaker %s finds it taken", space,
@@ -76,5 +88,6 @@ bool run_panel_crowded_spaces(struct amount *results, const struct object *about
                  crowded, crowded == 1 ? "" : "s", taken.last);
     results[0] = amount_of_number(crowded);
     results[1] = amount_of_number(taken.last);
+    results[2] = amount_of_number(taken.tandems);
     return true;
 }

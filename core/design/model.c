@@ -165,9 +165,8 @@ void fact_write_example(char *buffer, size_t size, const struct fact_row *row)
     const char *second =
         row->vocabulary && row->vocabulary->count > 1 ? row->vocabulary->words[1] : word;
     buffer[0] = '\0';
-    text_append(buffer, size, row->name);
     if (row->type != TYPE_INVERSE)
-        text_append(buffer, size, ": ");
+        append_three(buffer, size, row->name, ": ", "");
     switch (row->type) {
     case TYPE_QUANTITY:
         write_quantity_example(buffer, size, row);
@@ -212,7 +211,9 @@ void fact_write_example(char *buffer, size_t size, const struct fact_row *row)
     case TYPE_REFERENCES:
         text_append(buffer, size, "[one-name, another-name]");
         break;
-    case TYPE_INVERSE:
+    case TYPE_INVERSE: /* told from the other side */
+        append_three(buffer, size, kinds[row->kind].facts[row->via].name, ": its-name, of a ",
+                     kinds[row->kind].name);
         break;
     }
 }

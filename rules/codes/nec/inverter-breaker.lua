@@ -39,8 +39,8 @@ return {
     if breakers < 1 and not design.interconnection.side:is("load side") then
       judge(design.interconnection.ocpd_rating)
     else
-      shall.be_equal("Breakers on which the inverter is", breakers, 1)
+      shall.be_equal("Count of the breakers for the inverter", breakers, 1)
     end
   end,
-  remedy = "Use the next standard size at or above 125 % of the marked output current, within what the inverter's instructions allow.",
+  remedy = "Put the inverter on one breaker of its own: the next standard size at or above 125 % of the marked output current, within what the inverter's instructions allow.",
 }

@@ -20,7 +20,7 @@ return {
         shall.not_exceed("Rating of the breaker against what the maker asks for", breaker.rating, model.branch_ocpd)
       end
     end
-    shall.be_equal("Breakers on which the branch is", breakers, 1)
+    shall.be_equal("Count of the breakers for the branch", breakers, 1)
   end,
   remedy = "Put fewer microinverters on the branch, or use the breaker that their instructions name.",
 }

@@ -1,5 +1,6 @@
 ---@type plumbrule.Rule
--- 408.54 from memory. A tandem takes half a space, another may take the other half.
+-- 408.54 from memory. A tandem takes half a space, another may take the other half. A panel takes tandems in those of
+-- its spaces alone that its marking names: how many they are is known here, which ones is not.
 return {
   title = "Room for the new breakers",
   cite = "110.3(B), 408.54",
@@ -8,16 +9,17 @@ return {
   check = function(panel)
     shall.not_exceed("Spaces that the new breakers take", panel:needed_spaces(), panel.free_spaces)
     -- What the design tells twice; what it does not place, it cannot tell twice.
-    local crowded, last = panel:crowded_spaces()
+    local crowded, last, tandems = panel:crowded_spaces()
     shall.not_exceed("Spaces that more breakers are in than fit", crowded, 0)
     shall.not_exceed("Highest space taken, against the panel's", last, panel.spaces)
-    for _, bus in ipairs(panel.busbars) do
-      for _, breaker in ipairs(bus.breakers) do
-        if breaker.duty:is("source") and breaker.status:is("new") and breaker.tandem then
-          shall.be(format("The panel takes the tandem %s", breaker:called()), panel.takes_tandems)
-        end
+    if tandems > 0 then
+      local most = panel.model.tandem_spaces
+      shall.be("The panel takes tandems", panel.takes_tandems)
+      shall.not_exceed("Spaces with tandems, against those that its model takes them in", tandems, most)
+      if tandems <= most and most < panel.spaces then
+        review("Some of its spaces take no tandem: whether those with tandems do is to be looked at on its marking", most, panel.spaces)
       end
     end
   end,
-  remedy = "Give each breaker a space of its own, free spaces, add a subpanel, or use a panel that takes tandems.",
+  remedy = "Give each breaker a space of its own, free spaces, add a subpanel, or use a panel that takes tandems in these spaces.",
 }

@@ -6,7 +6,8 @@ return {
   about = "breaker",
   applies = function(breaker)
     if breaker.duty:is("main", "spare") or breaker.status:is("removed") then return false end
-    return breaker.duty:is("source") or breaker:has_sources()
+    -- Nothing named behind it: no source, wherever those are that no breaker has yet.
+    return breaker.duty:is("source") or breaker.serves and breaker:has_sources() or false
   end,
   check = function(breaker, _, design)
     -- All ungrounded conductors open together: a source of 240 V on one pole would leave the other live.

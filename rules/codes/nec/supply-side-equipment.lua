@@ -11,6 +11,30 @@ local function panel_at(connection, design)
   return nil
 end
 
+local function takes_taps(panel)
+  shall.be("The panel's maker allows taps", panel.taps_allowed)
+  shall.be("So does the data sheet of its model", panel.model.taps_allowed)
+end
+
+-- Where the meter and the service disconnect share an enclosure, a tap between the two is in it, whatever conductors
+-- the design names.
+local function inside_a_meter_main(design)
+  for _, meter in ipairs(design.meters) do
+    if meter.revenue and meter.meter_main then
+      local shown = 0
+      for _, panel in ipairs(design.panels) do
+        if not panel.status:is("removed") and panel.is_service_panel then
+          shown = shown + 1
+          takes_taps(panel)
+        end
+      end
+      if shown < 1 then
+        review("The meter and the service disconnect are in one enclosure, which the design does not show as a panel: that its maker allows taps in it is to be looked at", meter)
+      end
+    end
+  end
+end
+
 -- The least rating by how many circuits it serves. That of one or two circuits is written for limited loads: a person
 -- decides whether sources count as such.
 local function is_large_enough(disconnect, book, design)
@@ -40,10 +64,7 @@ return {
     shall.be("The instructions of the tapped equipment allow it", connection.instructions_allow_taps)
     shall.be("The disconnect is bonded as service equipment", connection.bonded_as_service)
     local panel = panel_at(connection, design)
-    if panel then
-      shall.be("The panel's maker allows taps", panel.taps_allowed)
-      shall.be("So does the data sheet of its model", panel.model.taps_allowed)
-    end
+    if panel then takes_taps(panel) else inside_a_meter_main(design) end
     local switches = 0
     for _, disconnect in ipairs(design.disconnects) do
       local is_it = disconnect.role:is("PV system")
