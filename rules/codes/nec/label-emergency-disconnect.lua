@@ -6,8 +6,32 @@ local function has_new_equipment(design)
   return false
 end
 
+local function outside_of_role(design, role)
+  local count = 0
+  for _, disconnect in ipairs(design.disconnects) do
+    if disconnect.role:is(role) and disconnect.location:is("outside wall", "ground") then count = count + 1 end
+  end
+  return count
+end
+
+-- What it says it is, against what the design shows outside.
+local function tells_what_it_is(design, text)
+  if string.contains(text, "NOT SERVICE EQUIPMENT") then
+    if outside_of_role(design, "emergency") < 1 and outside_of_role(design, "service") > 0 then
+      shall.be("It says NOT SERVICE EQUIPMENT of one that is not the service disconnect", false)
+    end
+  elseif string.contains(text, "SERVICE DISCONNECT") then
+    if outside_of_role(design, "service") < 1 then
+      shall.be("It says SERVICE DISCONNECT of a service disconnect that is outside", false)
+    end
+  else
+    shall.be("It says whether it is the service disconnect (SERVICE DISCONNECT) or not (NOT SERVICE EQUIPMENT)", false)
+  end
+end
+
 ---@type plumbrule.Rule
--- From memory: 2020 has the words, 2023 color and size, too.
+-- From memory: 2020 has the words, 2023 color and size, too. That one that is not the service disconnect says so is
+-- published by trade forums.
 return {
   title = "Label: emergency disconnect",
   cite = { ["2017"] = "(none)", ["2020"] = "230.85", ["2023"] = "230.85(E)" },
@@ -22,6 +46,7 @@ return {
       if label.kind:is("emergency disconnect") then
         labels = labels + 1
         shall.be("It says EMERGENCY DISCONNECT", string.contains(string.upper(label.text), "EMERGENCY DISCONNECT"))
+        tells_what_it_is(design, string.upper(label.text))
         shall.be("At the disconnect outside", label.place:is("meter", "service equipment"))
         if same(book:edition("nec"), "2023") then
           shall.be_at_least("Height of its letters", label.letter_height, book.emergency_letters)
@@ -31,5 +56,5 @@ return {
     end
     shall.be_more_than("Labels of this kind on the list", labels, 0)
   end,
-  remedy = "Mark the emergency disconnect outside.",
+  remedy = "Mark the disconnect outside: EMERGENCY DISCONNECT, and SERVICE DISCONNECT or NOT SERVICE EQUIPMENT, as it is.",
 }

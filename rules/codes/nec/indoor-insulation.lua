@@ -1,0 +1,19 @@
+---@type plumbrule.Rule
+-- From memory: USE-2 alone need not resist flame, and is not for inside. What is marked RHW-2 as well is told as RHW-2.
+return {
+  title = "Insulation of conductors indoors",
+  cite = "338.12(B)(1)",
+  about = "circuit",
+  applies = function(circuit)
+    if circuit.status:is("removed") then return false end
+    return circuit.inside_building or circuit.insulation:is("USE-2") and circuit.length_inside > 0 * ft
+  end,
+  check = function(circuit)
+    if circuit.role:is("service") and circuit.insulation:is("USE-2") then
+      review("Service conductors of USE-2 alone come inside: how far, and whether they are marked for it, is to be looked at")
+    else
+      shall.be("Fit for inside (USE-2 alone is not)", not circuit.insulation:is("USE-2"))
+    end
+  end,
+  remedy = "Change to THWN-2 or the like where the circuit enters the building, or use conductors that are marked RHW-2 as well.",
+}
