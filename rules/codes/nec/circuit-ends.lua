@@ -1,0 +1,41 @@
+local function is_dc(circuit) return circuit.role:is("PV source", "PV output", "converter output") end
+
+-- Behind a disconnect the design shows what goes on from it.
+local function goes_on(design, disconnect)
+  for _, other in ipairs(design.circuits) do
+    if not other.status:is("removed") then
+      local from = other.from
+      if from and same(from:kind_of(), "disconnect") and same(from, disconnect) then return true end
+    end
+  end
+  return false
+end
+
+---@type plumbrule.Rule
+-- What the sections are that size the way on; that a diagram shows the whole way: common practice, no source.
+return {
+  title = "Where a circuit ends",
+  cite = { ["2017"] = "690.8, 705.60", ["2020"] = "690.8, 705.28", ["2023"] = "690.8, 705.28" },
+  about = "circuit",
+  applies = function(circuit) return not circuit.status:is("removed") end,
+  check = function(circuit, _, design)
+    local to = circuit.to
+    shall.be("The design tells where it ends", not not to)
+    if not to then return end
+    local kind = to:kind_of()
+    if is_dc(circuit) then
+      shall.be("A DC circuit ends at no panel, bus or meter", not (same(kind, "panel") or same(kind, "busbar") or same(kind, "meter")))
+      for _, carried in ipairs(circuit.carries) do
+        if same(kind, "inverter") and same(carried:kind_of(), "string") then
+          shall.be(format("It ends at the inverter of string %s", carried:called()), same(carried.inverter, to))
+        end
+      end
+    else
+      shall.be("An AC circuit ends at no inverter and no combiner", not (same(kind, "inverter") or same(kind, "combiner")))
+    end
+    if same(kind, "disconnect") and not goes_on(design, to) then
+      review(format("No circuit of the design goes on from disconnect %s: the conductors behind it are to be shown", to:called()), to)
+    end
+  end,
+  remedy = "Show each circuit from where it begins to where it ends, and what goes on from there.",
+}
