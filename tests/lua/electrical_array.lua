@@ -34,6 +34,16 @@ return {
   fail("nec/string-window", "tern", S1, nil, "upper end of the window", 350.1238, 340, -10.1238 / 340,
     { level = "warning", model = { "inverters", "Fenwick S6000", { { "tracking_high: 500 V", "tracking_high: 340 V" } } } }),
 
+  pass("nec/inverter-connectors", "tern", "circuit:home-1"),
+  fail("nec/inverter-connectors", "tern", "circuit:home-1", { { "connector: Teal-4", "connector: Umber-3", 2 } }, "against the inverter's"),
+  open("nec/inverter-connectors", "tern", "circuit:home-1", { { "    connector: Teal-4\n", "", 2 } }, "connector"),
+  pass("nec/indoor-insulation", "tern", "circuit:home-1", "Fit for inside"),
+  fail("nec/indoor-insulation", "tern", "circuit:home-1", { { "insulation: THWN-2", "insulation: USE-2", 5 } }, "Fit for inside"),
+  open("nec/indoor-insulation", "tern", "circuit:home-1", { { "    inside_building: yes\n", "", 2 } }, "inside_building"),
+  pass("nec/circuit-ends", "tern", "circuit:home-1", "the inverter of string"),
+  fail("nec/circuit-ends", "tern", "circuit:home-1", { { "from: array-1\n    to: inverter-1", "from: array-1\n    to: main" } }, "A DC circuit ends"),
+  open("nec/circuit-ends", "tern", "circuit:home-1", { { "from: array-1\n    to: inverter-1\n", "from: array-1\n" } }, "to"),
+
   pass("nec/string-pairing", "tern", S1, "Number of its input", 1, 2, 0.5),
   fail("nec/string-pairing", "tern", S1, { { "inverter-1, input: 1", "inverter-1, input: 3" } }, "Number of its input", 3, 2, -0.5),
   open("nec/string-pairing", "tern", S1, { { "inverter-1, input: 1", "inverter-1" } }, "input"),

@@ -51,6 +51,10 @@ return {
       for _, string in ipairs(design.strings) do
         shall.be(format("String %s has converters", string:called()), string.has_converters)
         if string.has_converters then
+          if shutdown.device then
+            shall.be(format("The device that it names is the converter of string %s", string:called()),
+              same(shutdown.device:kind_of(), "converter_model") and same(shutdown.device, string.converter))
+          end
           leave_little("converters", string, round_up(string.modules:count() / string.modules_per_converter), string.converter.shutdown_voltage, book)
         end
       end

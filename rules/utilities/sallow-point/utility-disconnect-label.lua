@@ -10,6 +10,7 @@ return {
       if label.kind:is("utility disconnect") then
         labels = labels + 1
         shall.be("It says UTILITY DISCONNECT", string.contains(string.upper(label.text), "UTILITY DISCONNECT"))
+        shall.be("At the disconnect", label.place:is("AC disconnect", "PV disconnect", "meter"))
         shall.be("Permanent", label.permanent)
       end
     end
