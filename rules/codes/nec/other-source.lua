@@ -7,7 +7,7 @@ return {
   check = function(source, book)
     if source.parallel then
       shall.be("It is not a plain generator", not source.kind:is("generator"))
-      shall.be_more_than("Breakers on which it is", source.breakers:count(), 0)
+      shall.be_more_than("Count of the breakers it is on", source.breakers:count(), 0)
       shall.be_more_than("Its output current, counted on every bus up to the service", source.output_current, 0 * A)
       for _, breaker in ipairs(source.breakers) do
         if not breaker.status:is("removed") then

@@ -57,15 +57,15 @@ return {
       end
     end
     if is_apart and design.building.dwelling_units > 1 then
-      review("Service disconnects stand in several places: whether each dwelling unit has its own is to be looked at", entries)
+      review("Service disconnects stand in several places: whether each dwelling unit has its own is to be looked at")
     elseif is_apart then
       shall.be("The service disconnects stand together", false)
     elseif not same(entries, 1) then
-      review("That the service disconnects stand together is to be looked at", entries)
+      review("That the service disconnects stand together is to be looked at")
     end
     if not same(book:edition("nec"), "2017") then
       one_main_in_a_panel(design)
-      review("Each of several service disconnects has an enclosure, a compartment or a panel of its own (from 2020; what stood before may stay): to be looked at", switches)
+      review("Each of several service disconnects has an enclosure, a compartment or a panel of its own (from 2020; what stood before may stay): to be looked at")
     end
   end,
   remedy = "One service disconnect, or at most six that stand together, from 2020 each in an enclosure, compartment or panel of its own.",

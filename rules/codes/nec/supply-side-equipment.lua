@@ -13,7 +13,7 @@ end
 
 local function takes_taps(panel)
   shall.be("The panel's maker allows taps", panel.taps_allowed)
-  shall.be("So does the data sheet of its model", panel.model.taps_allowed)
+  shall.be("The data sheet of the panel's model allows taps", panel.model.taps_allowed)
 end
 
 -- Where the meter and the service disconnect share an enclosure, a tap between the two is in it, whatever conductors
