@@ -54,14 +54,14 @@ return {
       shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.microinverter.nominal_voltage)
       behind(of.breakers)
-      -- Of the service panel: no breaker stands before it, and all the house goes through it.
-      if of.is_service_panel then
-        shall.be_at_least("Current rating against the service's, whose panel it opens", disconnect.rating, design.service.disconnect_rating)
-      end
     elseif same(of:kind_of(), "panel") then
       shall.be_at_least("Current rating against 125 % of the sources behind it", disconnect.rating, book.continuous_factor * of:source_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, design.service.voltage)
       behind(of.breakers)
+      -- Of the service panel: no breaker stands before it, and all the house goes through it.
+      if of.is_service_panel then
+        shall.be_at_least("Current rating against the service's, whose panel it opens", disconnect.rating, design.service.disconnect_rating)
+      end
     else
       shall.be_at_least("Current rating against 125 % of the source's output", disconnect.rating, book.continuous_factor * of.output_current)
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, design.service.voltage)

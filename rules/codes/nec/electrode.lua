@@ -10,7 +10,10 @@ return {
     -- An electrode conductor that was there stays where the service stays.
     if not design.service.work:is("untouched") then
       local service = design.service
-      local needed = calc.gec_size { service_size = service.conductor_size, service_material = service.conductor_material, material = grounding.gec_material }
+      local needed = calc.gec_size {
+        service_size = service.conductor_size, service_material = service.conductor_material,
+        material = grounding.gec_material, sets = service.parallel_sets,
+      }
       shall.be_at_least(format("Section in kcmil (%s is needed)", needed),
         calc.conductor_area { size = grounding.gec_size }, calc.conductor_area { size = needed })
     end

@@ -15,6 +15,10 @@ return {
           mains = mains + 1
           if panel.is_service_panel then
             shall.be_equal("Protecting device, against the main breaker", bus.protecting_device, breaker.rating)
+            -- On one pole the other ungrounded conductor would have no device and no disconnect.
+            if design.service.voltage > design.service.voltage_to_ground then
+              shall.be_at_least("Poles of the main breaker, one for each ungrounded conductor", breaker.poles, 2)
+            end
             -- The service conductors are judged against the disconnect: a larger main would stand unjudged.
             shall.not_exceed("Main breaker, against the service disconnect", breaker.rating, design.service.disconnect_rating)
           elseif not panel.feeder then

@@ -30,10 +30,12 @@ return {
   about = "design",
   applies = function(design) return design.modules:count() > 0 end,
   check = function(design, book)
-    local switches = 0
+    local switches, place, is_apart = 0, nil, false
     for _, disconnect in ipairs(design.disconnects) do
       if disconnect.role:is("PV system") then
         switches = switches + disconnect.count
+        if not place then place = disconnect.location end
+        if not same(place, disconnect.location) then is_apart = true end
         shall.be(format("Disconnect %s is readily accessible", disconnect:called()), disconnect.readily_accessible)
         shall.be(format("Disconnect %s breaks its load", disconnect:called()), disconnect.load_break)
         if not same(book:edition("nec"), "2017") then
@@ -42,6 +44,8 @@ return {
       end
     end
     shall.be_at_least("Switches or breakers that disconnect the PV system", switches, 1)
+    -- Those of one system stand together; a system of its own may have its own elsewhere.
+    if is_apart then review("They stand in several places: whether each disconnects a system of its own is to be looked at") end
     local function is_opened(thing)
       for _, disconnect in ipairs(design.disconnects) do
         if disconnect.role:is("PV system") and opens(design, disconnect, thing) then return true end
