@@ -411,6 +411,8 @@
 ---@field ampacity plumbrule.quantity Ampacity where a maker (trunk cable) or an engineer states it; a table's figure bounds it.
 ---@field status plumbrule.word New, existing or removed.
 ---@field listings plumbrule.words Standards the cable is listed to.
+---@field connector string DC connector on its end at the inverter, where the inverter has connectors.
+---@field connectors_listed_together boolean Is that connector, if it differs from the inverter's, listed for it?
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
 ---@field design_current fun(self): plumbrule.quantity The largest current it carries, by what it carries, without 125 %.
@@ -494,7 +496,7 @@
 ---@field is_between_array_and_service fun(self): boolean Is any source behind it?
 ---@field path_up fun(self): number, any The panels between it and the service.
 ---@field needed_spaces fun(self): number Spaces that its new breakers take.
----@field crowded_spaces fun(self): number, number Spaces that the design gives to more breakers than they hold.
+---@field crowded_spaces fun(self): number, number, number Spaces that the design gives to more breakers than they hold.
 
 ---@class (exact) plumbrule.busbar One bus of a panelboard, with the device that protects it.
 ---@field rating plumbrule.quantity Rating of the bus.
