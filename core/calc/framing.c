@@ -1,5 +1,6 @@
 /* Calculators of framing: sections, design values, rafters. */
 #include "rafter.h"
+#include "structural.h"
 
 #include <math.h>
 #include <string.h>
@@ -189,15 +190,32 @@ static const struct parameter framing_under_array_inputs[] = {
                        "Load down per area of modules: each attachment takes what comes to it."),
     [ARRAY_BASIS] = RAFTER_BASIS,
 };
+#define UNDER_STRESSES                                                                             \
+    GIVEN_QUANTITY("stress", PRESSURE, "psi", 0, 0, "Largest bending stress of any member."),      \
+        GIVEN_QUANTITY("allowed", PRESSURE, "psi", 0, 0, "Adjusted bending value."),               \
+        GIVEN_NUMBER("ratio", 0, 0, "The larger of both stresses over its value."),                \
+        GIVEN_QUANTITY("shear_stress", PRESSURE, "psi", 0, 0,                                      \
+                       "Largest shear stress of any member."),                                     \
+        GIVEN_QUANTITY("shear_allowed", PRESSURE, "psi", 0, 0, "Adjusted shear value.")
 static const struct parameter framing_under_array_results[] = {
-    GIVEN_QUANTITY("stress", PRESSURE, "psi", 0, 0, "Largest bending stress of any member."),
-    GIVEN_QUANTITY("allowed", PRESSURE, "psi", 0, 0, "Adjusted bending value."),
-    GIVEN_NUMBER("ratio", 0, 0, "The larger of both stresses over its value."),
-    GIVEN_QUANTITY("shear_stress", PRESSURE, "psi", 0, 0, "Largest shear stress of any member."),
-    GIVEN_QUANTITY("shear_allowed", PRESSURE, "psi", 0, 0, "Adjusted shear value."),
+    UNDER_STRESSES,
     GIVEN_QUANTITY("deflection", LENGTH, "in", 0, 0, "Largest deflection under all the load."),
     GIVEN_NUMBER("attachments", 0, 0, "How many stand on one span of the most bent member."),
     GIVEN_NUMBER("member", 0, 0, "The most bent member, counted from 0 at the first."),
+};
+
+static const struct parameter framing_under_uplift_inputs[] = {
+    [UPLIFT_EDITION] = GIVEN_WORD("edition", edition_words, "Edition of ASCE 7."),
+    [UPLIFT_SPEED] = GIVEN_QUANTITY("speed", SPEED, "mph", 50, 250, "Basic wind speed (ultimate)."),
+    [UPLIFT_ROOF] = GIVEN_QUANTITY("roof_dead", PRESSURE, "psf", 0, 200,
+                                   "Dead load of the roof itself, per area of plan."),
+    [UPLIFT_ARRAY] = GIVEN_QUANTITY("array_dead", PRESSURE, "psf", 0, 200,
+                                    "Dead load of the array, per area of modules."),
+    [UPLIFT_MINIMUM] = MAYBE_QUANTITY("minimum", PRESSURE, "psf", 0, 100,
+                                      "Least pressure, where the book asks for one."),
+};
+static const struct parameter framing_under_uplift_results[] = {
+    UNDER_STRESSES,
 };
 
 #define hand_source "NDS 3.3 to 3.5, statics of a simply supported member"
@@ -227,5 +245,9 @@ const struct calculator framing_calculators[] = {
     METHOD_CALCULATOR(framing, under_array, framing_under_array_inputs, framing_under_array_results,
                       "The most loaded member, each attachment a point load on the one below it.",
                       hand_source),
+    METHOD_CALCULATOR(framing, under_uplift, framing_under_uplift_inputs,
+                      framing_under_uplift_results,
+                      "The most bent member where wind on the array pulls at each attachment.",
+                      "NDS 3.3 to 3.4, ASCE 7 2.4, statics of a simply supported member"),
     {.name = NULL},
 };

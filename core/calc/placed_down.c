@@ -36,7 +36,7 @@ static bool find_down(struct amount *out, const struct wind_place *place, struct
 
 /* A member's effective wind area: its length times its spacing, or a third of its length where that
  * is more (26.2, from memory). */
-static bool member_area(struct amount *out, const struct wind_place *place,
+bool placed_member_area(struct amount *out, const struct wind_place *place,
                         const struct object *framing, struct working *working)
 {
     struct quantity span, spacing;
@@ -58,7 +58,7 @@ bool placed_run_bare_down(struct amount *results, const struct object *about,
     struct wind_place place = {.plane = about->parent};
     struct amount area, down, q, found[CALCULATOR_RESULTS];
     if (!placed_read_site(&place, working) || !placed_read_building(&place, working) ||
-        !member_area(&area, &place, about, working) ||
+        !placed_member_area(&area, &place, about, working) ||
         !placed_find_velocity_pressure(&q, &place, inputs, working) ||
         !find_down(&down, &place, inputs[WIND_EDITION], area, working))
         return false;

@@ -31,5 +31,8 @@ bool placed_find_coefficients(struct amount *uplift, struct amount *down,
                               struct amount zone, struct amount area, struct working *working);
 bool placed_find_velocity_pressure(struct amount *out, const struct wind_place *place,
                                    const struct amount *inputs, struct working *working);
+/* The effective wind area of the framing's members. */
+bool placed_member_area(struct amount *out, const struct wind_place *place,
+                        const struct object *framing, struct working *working);
 
 #endif

@@ -46,10 +46,15 @@ calculate run_rafter_with_point_loads;
 enum { BEND_LOAD, BEND_DURATION, BEND_BASIS };
 enum { DEFLECT_LOAD, DEFLECT_LIMIT };
 enum { REACH_LIVE, REACH_DEAD, REACH_DURATION, REACH_LIMIT, REACH_BASIS };
+enum { UPLIFT_EDITION, UPLIFT_SPEED, UPLIFT_ROOF, UPLIFT_ARRAY, UPLIFT_MINIMUM };
 enum { ARRAY_ROOF_LOAD, ARRAY_DURATION, ARRAY_ATTACHMENT_LOAD, ARRAY_ARRAY_LOAD, ARRAY_BASIS };
 calculate run_framing_bending, run_framing_shear, run_framing_deflection,
-    run_framing_allowable_span, run_framing_under_array;
+    run_framing_allowable_span, run_framing_under_array, run_framing_under_uplift;
 /* Takes a member from the facts of its framing. A truss or panel: beyond. */
 bool rafter_take(struct rafter *out, const struct object *framing, struct working *working);
+/* The worst of the framing's members under the rafter's even load and one point load for each
+ * attachment of its plane, lbf, down positive; in the eight results of under_array. */
+bool rafter_weigh(struct amount *results, const struct object *framing, struct rafter *rafter,
+                  const double *loads, size_t count, struct working *working);
 
 #endif

@@ -283,30 +283,39 @@ static void give_worst(struct amount *results, const struct worst *worst,
     results[7] = amount_of_number(worst->member);
 }
 
+bool rafter_weigh(struct amount *results, const struct object *framing, struct rafter *rafter,
+                  const double *loads, size_t count, struct working *working)
+{
+    struct bearing bearing = {.first = 0};
+    struct stand *stands = NULL;
+    struct worst worst = {.moment = 0};
+    if (!take_bearing(&bearing, framing, rafter, working) ||
+        !take_stands(&stands, &count, &bearing, framing->parent, loads, working))
+        return false;
+    worst.has_jacks = has_jacks(framing->parent, working);
+    if (!timber_member_take(&rafter->member, working))
+        return false;
+    const struct wood_section *section = rafter->member.section;
+    struct beam beam = {.span = rafter->span,
+                        .line_load = rafter->load / 144 * rafter->member.spacing,
+                        .stiffness =
+                            rafter->member.elasticity * wood_section_second_moment(section)};
+    if (!weigh_all(&worst, beam, stands, count, working))
+        return false;
+    give_worst(results, &worst, &rafter->member, count, working);
+    return true;
+}
+
 bool run_framing_under_array(struct amount *results, const struct object *about,
                              const struct amount *inputs, struct working *working)
 {
     struct rafter rafter;
-    struct bearing bearing = {.first = 0};
-    struct stand *stands = NULL;
     double *loads = NULL;
     size_t count;
-    struct worst worst = {.moment = 0};
-    if (!rafter_take(&rafter, about, working) || !take_bearing(&bearing, about, &rafter, working) ||
-        !take_loads(&loads, &count, about->parent, inputs, working) ||
-        !take_stands(&stands, &count, &bearing, about->parent, loads, working))
+    if (!rafter_take(&rafter, about, working) ||
+        !take_loads(&loads, &count, about->parent, inputs, working))
         return false;
-    worst.has_jacks = has_jacks(about->parent, working);
+    rafter.load = amount_in(inputs[ARRAY_ROOF_LOAD], "psf", 0);
     take_strength(&rafter, inputs[ARRAY_DURATION], inputs[ARRAY_BASIS]);
-    if (!timber_member_take(&rafter.member, working))
-        return false;
-    const struct wood_section *section = rafter.member.section;
-    struct beam beam = {
-        .span = rafter.span,
-        .line_load = amount_in(inputs[ARRAY_ROOF_LOAD], "psf", 0) / 144 * rafter.member.spacing,
-        .stiffness = rafter.member.elasticity * wood_section_second_moment(section)};
-    if (!weigh_all(&worst, beam, stands, count, working))
-        return false;
-    give_worst(results, &worst, &rafter.member, count, working);
-    return true;
+    return rafter_weigh(results, about, &rafter, loads, count, working);
 }

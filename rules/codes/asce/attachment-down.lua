@@ -43,7 +43,7 @@ return {
       return { load = load, capacity = capacity, says = says }
     end
     for _, sort in ipairs(sorts) do
-      down = nearer(down, sort.down, sort.down_at:down_capacity { safety_factor = safety }, format("Load down on %s", sort.down_at:called()))
+      down = nearer(down, sort.down, sort.down_at:down_capacity { safety_factor = safety }, format("Load down on %s, held by its mount", sort.down_at:called()))
       -- Wood carries less for long: a little snow may count for less than the weight alone.
       local at = sort.along_at
       local capacity, governs = at:lateral_capacity { load_duration = "dead", push = "along the slope", safety_factor = safety }

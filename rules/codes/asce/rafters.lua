@@ -73,6 +73,12 @@ return {
       shall.not_exceed(format("Deflection with wind on the modules%s", jacks), sag, framing.span / bend_share, inch)
     end
 
+    -- Wind that lifts the array pulls at the member below each attachment and presses its lower edge.
+    local lifted, held, _, lift_shear, lift_held = framing:under_uplift {
+      edition = edition, speed = speed, roof_dead = dead, array_dead = array, minimum = book.panel_wind_minimum }
+    shall.not_exceed(format("Bending stress with the array under uplift, 0.6D + 0.6W%s", jacks), lifted, held, psi)
+    shall.not_exceed(format("Shear stress with the array under uplift, 0.6D + 0.6W%s", jacks), lift_shear, lift_held, psi)
+
     if ground_snow > book.unbalanced_snow_from then
       local drifted, _, needed = plane:unbalanced_snow(edition, basis, ground_snow)
       if needed and drifted > snow then
