@@ -87,5 +87,5 @@ return {
       end
     end
   end,
-  remedy = "Stagger the attachments so that each rafter takes its share, strengthen the rafters, or have an engineer look.",
+  remedy = "Stagger the attachments so that each rafter takes its share, strengthen the rafters or hold their lower edge, or have an engineer look.",
 }

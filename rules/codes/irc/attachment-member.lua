@@ -19,37 +19,92 @@ return {
     elseif racking.mounting:is("building-integrated", "ground") then
       review(format("The racking is called %s, but modules and attachments of it lie on this roof: say how they are held", racking.mounting))
     end
+    -- Attachments that have the same to be said of them are told together: the first three by name, and how many more.
+    local told = {}
+    local function gather(key, attachment)
+      local group = told[key]
+      if not group then
+        group = { count = 0, names = "", first = attachment }
+        told[key] = group
+      end
+      group.count = group.count + 1
+      if group.count < 2 then
+        group.names = attachment:called()
+      elseif group.count <= 3 then
+        group.names = format("%s, %s", group.names, attachment:called())
+      end
+      return group
+    end
+    local function names(group)
+      if group.count > 3 then return format("%s and %d more", group.names, group.count - 3) end
+      return group.names
+    end
+
+    local near, missed -- the fastener nearest to an edge for what it needs, and the one farthest beside its member
     local last, is_seam_told -- what is said once for attachments of one model
     for _, attachment in ipairs(plane.attachments) do
       local model = attachment.model
       if attachment.stands_on:is("rafter", "truss") then
         local _, edge = attachment:off_member()
         local needed = book.fastener_edge_diameters * model.fastener_diameter
-        -- One test for each attachment that misses its member; where all hit, the last speaks for them.
         if edge < 0 * inch then
-          shall.be(format("The fastener of %s meets its member instead of passing %s beside it", attachment:called(), abs(edge)), false)
-        elseif edge < needed or same(attachment, plane.attachments[plane.attachments:count()]) then
-          shall.be_at_least(format("Fastener of %s to the edge of its member", attachment:called()), edge, needed, inch)
+          gather("missed", attachment)
+          if not missed or edge < missed.edge then missed = { edge = edge, at = attachment } end
+        else
+          if edge < needed then gather("near", attachment) end
+          if not near or edge * near.needed < near.edge * needed then near = { edge = edge, needed = needed, at = attachment } end
+        end
+        if not same(tostring(attachment.stands_on), tostring(plane.framing.kind)) then
+          gather(format("on a %s", attachment.stands_on), attachment)
         end
       elseif attachment.stands_on:is("deck") then
-        shall.be(format("%s is made to stand on the deck", attachment:called()), model.kind:is("deck mount"))
+        if not model.kind:is("deck mount") then gather("deck", attachment) end
         -- A test on a deck holds for such a deck or a thicker one.
         if model.kind:is("deck mount") and not (last and same(last, model)) then
           last = model
+          shall.be(format("%s is made to stand on the deck", model:called()), true)
           shall.be_at_least(format("Deck below %s against the thinnest it was tested on", model:called()), plane.deck_thickness, model.tested_deck_thickness, inch)
         end
       elseif attachment.stands_on:is("seam") then
-        shall.be(format("%s is made to clamp a seam", attachment:called()), model.kind:is("seam clamp"))
+        if not model.kind:is("seam clamp") then gather("seam", attachment) end
         if not is_seam_told then
           is_seam_told = true
           review("A clamp's test says nothing of what holds the seam itself: ask the roofing's maker for its clips and their spacing")
         end
       elseif attachment.stands_on:is("blocking", "purlin") then
-        review(format("%s stands on %s: its connection to the framing is for a person to judge", attachment:called(), attachment.stands_on))
+        gather(format("%s", attachment.stands_on), attachment)
       else
-        shall.be(format("%s stands on something that carries it", attachment:called()), false)
+        gather("none", attachment)
+      end
+    end
+
+    if missed then
+      shall.be_equal(format("Attachments whose fastener misses its member (%s; %s passes %s beside it)", names(told.missed), missed.at:called(), abs(missed.edge)), told.missed.count, 0)
+    end
+    if near then
+      local more = ""
+      if told.near and told.near.count > 1 then more = format(" (of %d too near to one: %s)", told.near.count, names(told.near)) end
+      shall.be_at_least(format("Fastener of %s to the edge of its member%s", near.at:called(), more), near.edge, near.needed, inch)
+    end
+    if told.deck then
+      shall.be_equal(format("Attachments on the deck that are not made to stand on it (%s, %s)", told.deck.first.model:called(), names(told.deck)), told.deck.count, 0)
+    end
+    if told.seam then
+      shall.be_equal(format("Attachments on a seam that are not made to clamp one (%s, %s)", told.seam.first.model:called(), names(told.seam)), told.seam.count, 0)
+    end
+    if told.none then
+      shall.be_equal(format("Attachments that stand on nothing that carries them (%s)", names(told.none)), told.none.count, 0)
+    end
+    for _, kind in ipairs({ "blocking", "purlin" }) do
+      local group = told[kind]
+      if group then review(format("On %s stand %s: how it is held to the framing is for a person to judge", kind, names(group))) end
+    end
+    for _, kind in ipairs({ "rafter", "truss" }) do
+      local group = told[format("on a %s", kind)]
+      if group then
+        review(format("The design says that %s stand on a %s, but that the plane's members are of another kind, %s: say which holds", names(group), kind, plane.framing.kind))
       end
     end
   end,
-  remedy = "Move the attachment onto a rafter, or use blocking or a deck mount that was tested for it.",
+  remedy = "Move each attachment onto the middle of a rafter, or use blocking or a mount that was tested for what it stands on.",
 }
