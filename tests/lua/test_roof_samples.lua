@@ -47,7 +47,11 @@ end
 function TestThreeRoofs:test_the_hip_of_the_coast_fails_in_the_snow_of_the_mountains()
   lu.assertEquals(unsettled(check("osprey-rise", "marrow-bay")), {})
   local snowy = check("osprey-rise", "larch-pass")
-  lu.assertEquals(unsettled(snowy), { "fail asce/rafters west", "fail asce/rafters south" })
+  local failing = {}
+  for _, line in ipairs(unsettled(snowy)) do
+    if line:find("^fail") then failing[#failing + 1] = line else lu.assertStrContains(line, "review asce/") end
+  end
+  lu.assertEquals(failing, { "fail asce/rafters west", "fail asce/rafters south" })
   for _, plane in ipairs({ "west", "south" }) do
     local rafters = plumb.find(snowy, "asce/rafters", "roof_plane:" .. plane)
     for _, test in ipairs(failing_tests(rafters)) do lu.assertStrContains(test.what, "snow") end

@@ -11,50 +11,60 @@ return {
     if book.site_snow_study then ground_snow = design.site.ground_snow_load end
     local dead = design:array_dead_load()
     local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
-    local alike, sorts = {}, {} -- attachments of one model on one kind of member hold alike
-    for _, attachment in ipairs(plane.attachments) do
-      local area = attachment:tributary_area()
-      if area > 0 * sq_ft then
-        local wind_up, wind_down = attachment:wind_pressure(edition, speed, book.panel_wind_minimum)
-        local _, down, along = calc.asd_combinations {
-          edition = edition, dead = dead, wind_uplift = wind_up, wind_down = wind_down, snow = snow,
-          roof_live = 0 * psf, slope = plane.slope,
-        }
-        local name = format("%s on %s", attachment.model:called(), attachment.stands_on)
-        local sort = alike[name]
-        if not sort then
-          sort = { down = -1 * lbf, along = -1 * lbf }
-          alike[name] = sort
-          table.insert(sorts, sort)
-        end
-        if down * area > sort.down then sort.down, sort.down_at = down * area, attachment end
-        if along * area > sort.along then
-          sort.along, sort.weight, sort.along_at = along * area, dead * sin(plane.slope) * area, attachment
+    local function judge(load_of_snow, name)
+      local under = ""
+      if same(name, "drifted snow") then under = " under drifted snow" end
+      local alike, sorts = {}, {} -- attachments of one model on one kind of member hold alike
+      for _, attachment in ipairs(plane.attachments) do
+        local area = attachment:tributary_area()
+        if area > 0 * sq_ft then
+          local wind_up, wind_down = attachment:wind_pressure(edition, speed, book.panel_wind_minimum)
+          local _, down, along = calc.asd_combinations {
+            edition = edition, dead = dead, wind_uplift = wind_up, wind_down = wind_down, snow = load_of_snow,
+            roof_live = 0 * psf, slope = plane.slope,
+          }
+          local sort_name = format("%s on %s", attachment.model:called(), attachment.stands_on)
+          local sort = alike[sort_name]
+          if not sort then
+            sort = { down = -1 * lbf, along = -1 * lbf }
+            alike[sort_name] = sort
+            table.insert(sorts, sort)
+          end
+          if down * area > sort.down then sort.down, sort.down_at = down * area, attachment end
+          if along * area > sort.along then
+            sort.along, sort.weight, sort.along_at = along * area, dead * sin(plane.slope) * area, attachment
+          end
         end
       end
-    end
-    if not sorts[1] then
-      shall.be("Some attachment carries modules", false)
-      return
-    end
-    local down, along -- those that come nearest to what they hold
-    local function nearer(last, load, capacity, says)
-      if last and load * last.capacity <= last.load * capacity then return last end
-      return { load = load, capacity = capacity, says = says }
-    end
-    for _, sort in ipairs(sorts) do
-      down = nearer(down, sort.down, sort.down_at:down_capacity { safety_factor = safety }, format("Load down on %s, held by its mount", sort.down_at:called()))
-      -- Wood carries less for long: a little snow may count for less than the weight alone.
-      local at = sort.along_at
-      local capacity, governs = at:lateral_capacity { load_duration = "dead", push = "along the slope", safety_factor = safety }
-      along = nearer(along, sort.weight, capacity, format("Load along the slope on %s by its weight, held by its %s", at:called(), governs))
-      if snow > 0 * psf then
-        capacity, governs = at:lateral_capacity { load_duration = "snow", push = "along the slope", safety_factor = safety }
-        along = nearer(along, sort.along, capacity, format("Load along the slope on %s under snow, held by its %s", at:called(), governs))
+      if not sorts[1] then
+        shall.be("Some attachment carries modules", false)
+        return
       end
+      local down, along -- those that come nearest to what they hold
+      local function nearer(last, load, capacity, says)
+        if last and load * last.capacity <= last.load * capacity then return last end
+        return { load = load, capacity = capacity, says = says }
+      end
+      for _, sort in ipairs(sorts) do
+        down = nearer(down, sort.down, sort.down_at:down_capacity { safety_factor = safety }, format("Load down on %s%s, held by its mount", sort.down_at:called(), under))
+        -- Wood carries less for long: a little snow may count for less than the weight alone.
+        local at = sort.along_at
+        local capacity, governs = at:lateral_capacity { load_duration = "dead", push = "along the slope", safety_factor = safety }
+        along = nearer(along, sort.weight, capacity, format("Load along the slope on %s by its weight, held by its %s", at:called(), governs))
+        if load_of_snow > 0 * psf then
+          capacity, governs = at:lateral_capacity { load_duration = "snow", push = "along the slope", safety_factor = safety }
+          along = nearer(along, sort.along, capacity, format("Load along the slope on %s under %s, held by its %s", at:called(), name, governs))
+        end
+      end
+      shall.not_exceed(down.says, down.load, down.capacity, lbf)
+      shall.not_exceed(along.says, along.load, along.capacity, lbf)
     end
-    shall.not_exceed(down.says, down.load, down.capacity, lbf)
-    shall.not_exceed(along.says, along.load, along.capacity, lbf)
+
+    judge(snow, "snow")
+    if ground_snow > book.unbalanced_snow_from then
+      local drifted, _, needed = plane:unbalanced_snow(edition, basis, ground_snow)
+      if needed and drifted > snow then judge(drifted, "drifted snow") end
+    end
   end,
   remedy = "Add attachments, or take a mount or screws that hold more; what the screws hold rests on the metal of the mount's base and its thickness.",
 }

@@ -10,59 +10,71 @@ return {
     local model = racking.model
 
     -- Wind on modules that lie parallel to the roof presses square to it.
-    local function along_slope(plane, dead)
+    local function along_slope(plane, dead, is_drifted)
+      local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
+      if is_drifted then
+        local drifted, _, needed = plane:unbalanced_snow(edition, basis, ground_snow)
+        if needed then snow = largest(snow, drifted) end
+      end
       local _, _, along = calc.asd_combinations {
         edition = edition, dead = dead, wind_uplift = 0 * psf, wind_down = 0 * psf, roof_live = 0 * psf, slope = plane.slope,
-        snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum),
+        snow = snow,
       }
       return along
     end
 
-    local most, most_at = -1 * lbf, nil
-    for _, module in ipairs(design.modules) do
-      if not module.status:is("removed") then
-        local dead = calc.dead_load_per_area { weight = module.model.weight, area = module:area() }
-        -- A clamp between two modules takes half of each on its rail.
-        local load = along_slope(module.plane, dead) * module:area() / racking.rails_per_module
-        if load > most then most, most_at = load, module end
+    local function judge(is_drifted)
+      local under = ""
+      if is_drifted then under = " under drifted snow" end
+      local most, most_at = -1 * lbf, nil
+      for _, module in ipairs(design.modules) do
+        if not module.status:is("removed") then
+          local dead = calc.dead_load_per_area { weight = module.model.weight, area = module:area() }
+          -- A clamp between two modules takes half of each on its rail.
+          local load = along_slope(module.plane, dead, is_drifted) * module:area() / racking.rails_per_module
+          if load > most then most, most_at = load, module end
+        end
       end
-    end
-    if not most_at then
-      shall.be("Some module is clamped", false)
-      return
-    end
-    local on_clamp = format("Push along the slope on a clamp beside %s", most_at:called())
-    if racking.mounting:is("rail-less") then
-      -- Nobody tells which way its clamps lie.
-      shall.not_exceed(on_clamp, most, smallest(model.clamp_along_rail, model.clamp_across_rail), lbf)
-      return
-    end
-    local runs_up = racking.rail_direction:is("up the slope")
-    if runs_up then
-      shall.not_exceed(format("%s (along its rail)", on_clamp), most, model.clamp_along_rail, lbf)
-    else
-      shall.not_exceed(format("%s (across its rail)", on_clamp), most, model.clamp_across_rail, lbf)
+      if not most_at then
+        shall.be("Some module is clamped", false)
+        return
+      end
+      local on_clamp = format("Push along the slope%s on a clamp beside %s", under, most_at:called())
+      if racking.mounting:is("rail-less") then
+        -- Nobody tells which way its clamps lie.
+        shall.not_exceed(on_clamp, most, smallest(model.clamp_along_rail, model.clamp_across_rail), lbf)
+        return
+      end
+      local runs_up = racking.rail_direction:is("up the slope")
+      if runs_up then
+        shall.not_exceed(format("%s (along its rail)", on_clamp), most, model.clamp_along_rail, lbf)
+      else
+        shall.not_exceed(format("%s (across its rail)", on_clamp), most, model.clamp_across_rail, lbf)
+      end
+
+      local dead = design:array_dead_load()
+      local pushed, pushed_at = 0 * lbf, nil
+      for _, attachment in ipairs(racking.attachments) do
+        local area = attachment:tributary_area()
+        if area > 0 * sq_ft then
+          local load = along_slope(attachment.plane, dead, is_drifted) * area
+          if not pushed_at or load > pushed then pushed, pushed_at = load, attachment end
+        end
+      end
+      if not pushed_at then
+        shall.be("Some attachment carries modules", false)
+        return
+      end
+      local on_rail = format("Push along the slope%s of the rail on %s", under, pushed_at:called())
+      if runs_up then
+        shall.not_exceed(format("%s (along the rail)", on_rail), pushed, model.connection_along_rail, lbf)
+      else
+        shall.not_exceed(format("%s (across the rail)", on_rail), pushed, model.connection_across_rail, lbf)
+      end
     end
 
-    local dead = design:array_dead_load()
-    local pushed, pushed_at = 0 * lbf, nil
-    for _, attachment in ipairs(racking.attachments) do
-      local area = attachment:tributary_area()
-      if area > 0 * sq_ft then
-        local load = along_slope(attachment.plane, dead) * area
-        if not pushed_at or load > pushed then pushed, pushed_at = load, attachment end
-      end
-    end
-    if not pushed_at then
-      shall.be("Some attachment carries modules", false)
-      return
-    end
-    local on_rail = format("Push along the slope of the rail on %s", pushed_at:called())
-    if runs_up then
-      shall.not_exceed(format("%s (along the rail)", on_rail), pushed, model.connection_along_rail, lbf)
-    else
-      shall.not_exceed(format("%s (across the rail)", on_rail), pushed, model.connection_across_rail, lbf)
-    end
+    judge(false)
+    if ground_snow > book.unbalanced_snow_from then judge(true) end
   end,
   remedy = "Add rails or attachments, or use clamps and rail bolts rated for more of what pushes down the slope.",
 }

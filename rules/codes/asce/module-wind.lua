@@ -34,6 +34,26 @@ return {
     end
     shall.not_exceed(format("Net uplift on %s", up_at), most_up, share * model.uplift_rating, psf)
     shall.not_exceed(format("Downward load on %s", down_at), most_down, share * model.down_rating, psf)
+
+    if ground_snow > book.unbalanced_snow_from then
+      local pressed, pressed_at = most_down, nil
+      for _, module in ipairs(design.modules) do
+        if same(module.model, model) and not module.status:is("removed") then
+          local drifted, _, needed = module.plane:unbalanced_snow(edition, basis, ground_snow)
+          if needed then
+            local wind_up, wind_down = module:wind_pressure(edition, speed, book.panel_wind_minimum)
+            local _, down = calc.asd_combinations {
+              edition = edition, wind_uplift = wind_up, wind_down = wind_down, roof_live = 0 * psf, slope = module.plane.slope,
+              dead = calc.dead_load_per_area { weight = model.weight, area = module:area() }, snow = drifted,
+            }
+            if down > pressed then pressed, pressed_at = down, module end
+          end
+        end
+      end
+      if pressed_at then
+        shall.not_exceed(format("Downward load under drifted snow on %s", pressed_at:called()), pressed, share * model.down_rating, psf)
+      end
+    end
   end,
   remedy = "Keep modules out of the corner zones, choose a stronger module, or clamp it where its maker rates it higher.",
 }

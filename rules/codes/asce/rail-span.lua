@@ -25,8 +25,8 @@ local function row_for(model, up, down)
   return longest
 end
 
-local function says_of(what, rail, up, down)
-  return format("%s of rail %s, for %.1f psf up and %.1f psf down,", what, rail:called(), up / (1 * psf), down / (1 * psf))
+local function says_of(what, rail, up, down, under)
+  return format("%s of rail %s, for %.1f psf up and %.1f psf down%s,", what, rail:called(), up / (1 * psf), down / (1 * psf), under)
 end
 
 -- The rail of those whose length comes nearest to what it may be.
@@ -35,13 +35,13 @@ local function nearer(last, is, limit, says)
   return { is = is, limit = limit, says = says }
 end
 
-local function beyond_table(rail, model, up, down)
+local function beyond_table(rail, model, up, down, under)
   local most_up, most_down = 0 * psf, 0 * psf
   for _, row in ipairs(model.spans) do
     most_up, most_down = largest(most_up, row.uplift), largest(most_down, row.down)
   end
   shall.not_exceed(format("Net uplift on rail %s against the last row of the maker's table", rail:called()), up, most_up, psf)
-  shall.not_exceed(format("Downward load on rail %s against the last row of the maker's table", rail:called()), down, most_down, psf)
+  shall.not_exceed(format("Downward load on rail %s%s against the last row of the maker's table", rail:called(), under), down, most_down, psf)
   review("No single row of the maker's table holds for both loads: ask the maker", up, down)
 end
 
@@ -58,29 +58,37 @@ return {
     if book.site_snow_study then ground_snow = design.site.ground_snow_load end
     local dead = design:array_dead_load()
     local snow = plane:snow_load(book:edition("asce"), basis, ground_snow, book.roof_snow_minimum)
-    local bare, empty, beyond, span, cantilever
-    for _, rail in ipairs(plane.rails) do
-      if rail.attachments:count() < 1 then
-        bare = bare or rail
-      else
-        local up, down = loads_on(rail, book, dead, snow, speed)
-        local row = up and row_for(model, up, down)
-        if not up then
-          empty = empty or rail
-        elseif row then
-          span = nearer(span, rail:largest_span(), row.span, says_of("Largest span", rail, up, down))
-          cantilever = nearer(cantilever, rail:cantilever(), row.cantilever, says_of("Cantilever past the last attachment", rail, up, down))
-        elseif not beyond or up > beyond.up or down > beyond.down then
-          beyond = { rail = rail, up = up, down = down }
+    local function judge(load_of_snow, under)
+      local bare, empty, beyond, span, cantilever
+      for _, rail in ipairs(plane.rails) do
+        if rail.attachments:count() < 1 then
+          bare = bare or rail
+        else
+          local up, down = loads_on(rail, book, dead, load_of_snow, speed)
+          local row = up and row_for(model, up, down)
+          if not up then
+            empty = empty or rail
+          elseif row then
+            span = nearer(span, rail:largest_span(), row.span, says_of("Largest span", rail, up, down, under))
+            cantilever = nearer(cantilever, rail:cantilever(), row.cantilever, says_of("Cantilever past the last attachment", rail, up, down, under))
+          elseif not beyond or up > beyond.up or down > beyond.down then
+            beyond = { rail = rail, up = up, down = down }
+          end
         end
       end
+      if bare then shall.be(format("Attachments carry rail %s", bare:called()), false) end
+      if empty then review(format("No module lies on rail %s: it is drawn in the wrong place, or not needed", empty:called())) end
+      if beyond then beyond_table(beyond.rail, model, beyond.up, beyond.down, under) end
+      if span then
+        shall.not_exceed(span.says, span.is, span.limit, inch)
+        shall.not_exceed(cantilever.says, cantilever.is, cantilever.limit, inch)
+      end
     end
-    if bare then shall.be(format("Attachments carry rail %s", bare:called()), false) end
-    if empty then review(format("No module lies on rail %s: it is drawn in the wrong place, or not needed", empty:called())) end
-    if beyond then beyond_table(beyond.rail, model, beyond.up, beyond.down) end
-    if span then
-      shall.not_exceed(span.says, span.is, span.limit, inch)
-      shall.not_exceed(cantilever.says, cantilever.is, cantilever.limit, inch)
+
+    judge(snow, "")
+    if ground_snow > book.unbalanced_snow_from then
+      local drifted, _, needed = plane:unbalanced_snow(book:edition("asce"), basis, ground_snow)
+      if needed and drifted > snow then judge(drifted, " under drifted snow") end
     end
   end,
   remedy = "Set attachments closer together, or choose a stronger rail.",
