@@ -321,6 +321,24 @@ function TestMonotony:test_rafters_by_span_and_size()
   end
 end
 
+-- Wind that lifts the array bends the rafters the more the stronger it is, and a deep one holds the less the farther
+-- apart its lower edge is held.
+function TestMonotony:test_uplift_on_rafters()
+  local coast = plumb.read(plumb.top .. "/samples/coast-and-summit/osprey-rise.yaml")
+  local function lifted(old, new)
+    local report = plumb.check(plumb.change(coast, old, new, select(2, coast:gsub(old:gsub("%p", "%%%0"), ""))), { books = { "marrow-bay" } })
+    return plumb.test(plumb.find(report, "asce/rafters", "roof_plane:west"), "Bending stress with the array under uplift")
+  end
+  local b, c, d = lifted("exposure: C", "exposure: B"), lifted("exposure: C", "exposure: C"), lifted("exposure: C", "exposure: D")
+  lu.assertTrue(b.actual.value < c.actual.value and c.actual.value < d.actual.value)
+  local last = math.huge
+  for _, bracing in ipairs({ "1 ft", "3 ft", "6 ft", "8 ft", "12 ft" }) do
+    local allowed = lifted("lower_edge_bracing: 6 ft", "lower_edge_bracing: " .. bracing).limit.value
+    lu.assertTrue(allowed < last, bracing)
+    last = allowed
+  end
+end
+
 -- The known exception: on a gable of 7° to 20° GCp of zones 1 and 2e falls from -2.0 at 20 ft² to -0.5 at 100 ft²,
 -- faster than the area grows, so a larger tributary area can carry less force.
 function TestMonotony:test_force_against_area_is_not_monotone()

@@ -41,6 +41,10 @@ return {
         return
       end
       local down, along -- those that come nearest to what they hold
+      local function held_by(capacity, governs)
+        if capacity > 0 * lbf then return governs end
+        return format("%s, too short in the wood to count,", governs)
+      end
       local function nearer(last, load, capacity, says)
         if last and load * last.capacity <= last.load * capacity then return last end
         return { load = load, capacity = capacity, says = says }
@@ -50,10 +54,10 @@ return {
         -- Wood carries less for long: a little snow may count for less than the weight alone.
         local at = sort.along_at
         local capacity, governs = at:lateral_capacity { load_duration = "dead", push = "along the slope", safety_factor = safety }
-        along = nearer(along, sort.weight, capacity, format("Load along the slope on %s by its weight, held by its %s", at:called(), governs))
+        along = nearer(along, sort.weight, capacity, format("Load along the slope on %s by its weight, held by its %s", at:called(), held_by(capacity, governs)))
         if load_of_snow > 0 * psf then
           capacity, governs = at:lateral_capacity { load_duration = "snow", push = "along the slope", safety_factor = safety }
-          along = nearer(along, sort.along, capacity, format("Load along the slope on %s under %s, held by its %s", at:called(), name, governs))
+          along = nearer(along, sort.along, capacity, format("Load along the slope on %s under %s, held by its %s", at:called(), name, held_by(capacity, governs)))
         end
       end
       shall.not_exceed(down.says, down.load, down.capacity, lbf)

@@ -18,6 +18,7 @@ return {
         given.push = "along the slope"
         local along, along_by = attachment:lateral_capacity(given)
         local both_by = up_by
+        if up <= 0 * lbf then up_by = format("%s, whose thread is too short in the wood to count,", up_by) end
         if not same(up_by, along_by) then both_by = format("%s and its %s", up_by, along_by) end
         alike[name] = { up = up, up_by = up_by, along = along, both_by = both_by }
       end

@@ -5,11 +5,11 @@ return {
   about = "roof_plane",
   applies = function(plane) return plane.modules:count() > 0 and plane.attachments:count() > 0 end,
   check = function(plane)
-    local last -- one test for each run of like mounts, and for each that is not made for the covering
+    local told = {} -- what is told of one mount holds for all of its model
     for _, attachment in ipairs(plane.attachments) do
       local model = attachment.model
-      if not last or not same(last, model) or not model.coverings:has(tostring(plane.covering)) then
-        last = model
+      if not told[model:called()] then
+        told[model:called()] = true
         shall.be(format("%s is made for %s", model:called(), plane.covering), model.coverings:has(tostring(plane.covering)))
         if model.kind:is("seam clamp") then
           shall.be("A seam clamp pierces nothing and stands on a standing seam", plane.covering:is("standing seam metal"))
