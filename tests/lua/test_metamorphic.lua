@@ -79,6 +79,7 @@ local MAY_BECOME = {
   notApplicable = { notApplicable = true, open = true },
   fail = { fail = true, open = true },
   open = { open = true },
+  review = { review = true, open = true },
 }
 
 local function reads(finding, fact)

@@ -305,7 +305,7 @@ static void test_rows(void)
                   one->name);
             count++;
         }
-    CHECK(count == 28, "all calculators of connections and framing");
+    CHECK(count == 29, "all calculators of connections and framing");
 }
 
 int main(void)
