@@ -210,6 +210,7 @@
 ---@field span plumbrule.quantity Clear span in horizontal projection.
 ---@field first_at plumbrule.quantity Where the first member stands: its x in the plane's coordinates.
 ---@field ceiling_attached boolean Does a ceiling hang on the members?
+---@field lower_edge_bracing plumbrule.quantity Largest distance between what holds the lower edge sideways, such as blocking or braces; asked where wind lifts a deep member hard.
 ---@field condition plumbrule.word What a look at them shows.
 ---@field wet_service boolean Is the wood wet in service?
 ---@field called fun(self): string Its name.
@@ -219,6 +220,7 @@
 ---@field deflection fun(self, load: any, deflection_limit: any): plumbrule.quantity, plumbrule.quantity, number Deflection of its rafters under an even load.
 ---@field allowable_span fun(self, live: any, dead: any, load_duration: any, deflection_limit: any, basis?: any): plumbrule.quantity, any, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity How far its rafters may span.
 ---@field under_array fun(self, roof_load: any, load_duration: any, attachment_load?: any, array_load?: any, basis?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity, number, number The most loaded member, each attachment a point load on the one below it.
+---@field under_uplift fun(self, edition: any, speed: any, roof_dead: any, array_dead: any, minimum?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity, plumbrule.quantity The most bent member where wind on the array pulls at each attachment.
 ---@field wind_down fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, number, plumbrule.quantity Wind towards the roof on its rafters without the array, ultimate.
 
 ---@class (exact) plumbrule.module One photovoltaic module where it lies.
@@ -788,7 +790,11 @@
 ---@field maker string Who makes it.
 ---@field rail_weight plumbrule.quantity Weight of rail per length.
 ---@field clamp_uplift plumbrule.quantity Allowable uplift on one module clamp.
+---@field clamp_along_rail plumbrule.quantity Allowable push on one module clamp along its rail: by it a clamp slips.
+---@field clamp_across_rail plumbrule.quantity Allowable push on one module clamp across its rail.
 ---@field connection_uplift plumbrule.quantity Allowable uplift of the rail on one attachment.
+---@field connection_along_rail plumbrule.quantity Allowable push of the rail on one attachment along the rail.
+---@field connection_across_rail plumbrule.quantity Allowable push of the rail on one attachment across the rail.
 ---@field spans plumbrule.list<plumbrule.span_row> The maker's table of rail spans.
 ---@field fire_class plumbrule.word Class A, B or C of the racking system with the module types below.
 ---@field fire_types plumbrule.words Module types for which that holds.
