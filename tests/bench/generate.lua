@@ -468,7 +468,7 @@ local function circuit(house, name, role, carries, from, to, more)
     "length_inside", feet(inside and between(2, 30, 1) or 0), "support_spacing", inches(more.method and 24 or mostly(36, 60, 140)),
     "in_sunlight", roof and "yes" or "no", "dc_and_ac_separated", mostly("yes", "no"), "ocpd", more.ocpd or (rating and "circuit breaker" or "none"),
     "ocpd_rating", rating and amperes(rating) or false, "ocpd_distance", more.distance or false, "ocpd_ends", rating and 1 or 0,
-    "terminal_temperature", mostly("75 °C", "60 °C"), "ampacity", more.ampacity or false, "listings", more.listings or "none")
+    "connector", more.connector or false, "terminal_temperature", mostly("75 °C", "60 °C"), "ampacity", more.ampacity or false, "listings", more.listings or "none")
 end
 
 local function put_dc(house, strings)
@@ -479,7 +479,7 @@ local function put_dc(house, strings)
         conductors = 2, method = "free air", ground = "6 AWG", roof = true, listings = "[UL 4703]" })
     end
     circuit(house, "home-" .. i, role, { one.name }, house.system == "strings" and "array-" .. i or one.name, one.inverter,
-      { volts = house.kind.volts, size = mostly("10 AWG", "12 AWG", "14 AWG"), conductors = 5, carrying = 4, ground = "10 AWG", roof = true, inside = true })
+      { volts = house.kind.volts, size = mostly("10 AWG", "12 AWG", "14 AWG"), conductors = 5, carrying = 4, ground = "10 AWG", roof = true, inside = true, connector = mostly("Teal-4", "Quill-2") })
   end
 end
 
@@ -663,7 +663,8 @@ local function put_labels(house, sources, panels)
   if #panels > 0 then label("sum-label", "sum of breakers", "panel", "WARNING: SUM OF BREAKERS SHALL NOT EXCEED THE RATING OF THE BUSBAR", "any") end
   if not micro then label("raceway-label", "DC raceway", "DC raceway", "SOLAR PV DC CIRCUIT", "white on red", true, "spacing", mostly("10 ft", "20 ft")) end
   label("inverter-label", "inverter", "inverter", "UTILITY INTERACTIVE", "any")
-  label("emergency-label", "emergency disconnect", "meter", "EMERGENCY DISCONNECT, SERVICE DISCONNECT", "white on red")
+  label("emergency-label", "emergency disconnect", "meter", "EMERGENCY DISCONNECT, NOT SERVICE EQUIPMENT", "white on red")
+  label("service-label", "service disconnect", "service equipment", "SERVICE DISCONNECT", "any")
   label("utility-label", "utility disconnect", "AC disconnect", "PV UTILITY DISCONNECT", "any")
   if out[#out] == "\nlabels:" then out[#out] = "\nlabels: none" end
 end
