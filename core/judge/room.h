@@ -156,6 +156,8 @@ void room_charge(lua_State *lua, size_t work);
 /* room_quantity.c */
 void room_push_quantity(lua_State *lua, struct quantity quantity);
 struct quantity *room_to_quantity(lua_State *lua, int index); /* NULL: it is none */
+/* The tag of a userdata of ours, or 0. */
+int room_tag(lua_State *lua, int index);
 /* room_view.c */
 void room_push_object(lua_State *lua, const struct object *object);
 /* The views of the last review's things must not be found by this one's. */
@@ -163,16 +165,17 @@ void room_forget_objects(lua_State *lua);
 void room_push_book(lua_State *lua);
 void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of);
 void room_push_amount(lua_State *lua, const struct amount *amount);
+/* room_amount.c */
 /* Any amount, or false: tables, functions, things of the design. A text stays Lua's. */
 bool room_to_amount(struct amount *out, lua_State *lua, int index);
 /* The same, to be kept: a text is copied into the page. */
 bool room_keep_amount(struct amount *out, lua_State *lua, int index);
-/* The tag of a userdata of ours, or 0. */
-int room_tag(lua_State *lua, int index);
 /* What people call the type of a value: "quantity (voltage)", "number", "word". */
 const char *room_type_name(lua_State *lua, int index, char *buffer, size_t size);
 /* Writes a value as people read it; never an address. */
 void room_write_value(char *buffer, size_t size, lua_State *lua, int index);
+/* room_text.c */
+extern const luaL_Reg room_texts[];
 /* room_calculator.c */
 int room_call_method(lua_State *lua); /* upvalue 1: the calculator */
 /* A struct missing for a fact, with its example; texts in the page. */
