@@ -149,6 +149,8 @@ static const struct parameter dwelling_conductor_results[] = {
 };
 
 static const struct parameter edition_input[] = {GIVEN_EDITION};
+static const struct parameter voltage_result[] = {
+    GIVEN_QUANTITY("voltage", VOLTAGE, "V", 0, 1e5, "In the cold, of the DC side.")};
 static const struct parameter current_result[] = {
     GIVEN_QUANTITY("current", CURRENT, "A", 0, 1e5, "Largest current, without 125 %.")};
 static const struct parameter ampacity_result[] = {
@@ -202,6 +204,9 @@ const struct calculator conductor_calculators[] = {
     PLAIN_METHOD(circuit, design_current, current_result,
                  "The largest current it carries, by what it carries, without 125 %.",
                  "NEC 690.8(A), 705.28(A)"),
+    PLAIN_METHOD(circuit, largest_voltage, voltage_result,
+                 "What it is told to run at, or the largest of its strings where that is more.",
+                 "NEC 690.7"),
     PLAIN_METHOD(circuit, terminal_ampacity, ampacity_result,
                  "The uncorrected column at its terminals.", "NEC 110.14(C)"),
     METHOD_CALCULATOR(circuit, corrected_ampacity, edition_input, ampacity_result,

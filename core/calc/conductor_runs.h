@@ -28,10 +28,10 @@ calculate run_dc_voltage_drop, run_ac_voltage_drop;
 /* conductor_place.c */
 calculate run_conduit_fill, run_egc_size, run_gec_size, run_dwelling_conductor, run_conductor_area;
 /* circuit.c */
-calculate run_circuit_design_current, run_circuit_corrected_ampacity, run_circuit_terminal_ampacity,
-    run_circuit_usable_ampacity, run_circuit_needed_ocpd, run_circuit_largest_ocpd,
-    run_circuit_smallest_size, run_circuit_needed_egc, run_circuit_voltage_drop, run_circuit_fill,
-    run_circuit_fill_limit;
+calculate run_circuit_design_current, run_circuit_largest_voltage, run_circuit_corrected_ampacity,
+    run_circuit_terminal_ampacity, run_circuit_usable_ampacity, run_circuit_needed_ocpd,
+    run_circuit_largest_ocpd, run_circuit_smallest_size, run_circuit_needed_egc,
+    run_circuit_voltage_drop, run_circuit_fill, run_circuit_fill_limit;
 
 /* Volts lost on a circuit; see the calculators of the same names. */
 struct drop_case {

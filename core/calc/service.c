@@ -7,6 +7,8 @@ static const struct parameter current_result[] = {
     GIVEN_QUANTITY("current", CURRENT, "A", 0, 1e5, "Sum of marked continuous output currents.")};
 static const struct parameter total_result[] = {
     GIVEN_QUANTITY("total", CURRENT, "A", 0, 1e6, "Sum of ratings.")};
+static const struct parameter role_input[] = {
+    GIVEN_WORD("role", words_for_disconnect_role, "Whose disconnects are asked.")};
 static const struct parameter yes_result[] = {GIVEN_YESNO("is_so", "Yes or no.")};
 static const struct parameter place_result[] = {
     GIVEN_WORD("place", words_for_breaker_place, "The worst place of any of them.")};
@@ -207,6 +209,12 @@ const struct calculator service_calculators[] = {
     PLAIN_METHOD(breaker, source_current, breaker_current_results,
                  "Output current of the sources behind it.", "NEC 705.30"),
     PLAIN_METHOD(breaker, has_sources, yes_result, "Is any source behind it?", "NEC 705.12"),
+    PLAIN_METHOD(service, is_renewed, yes_result,
+                 "Is there work on the service, or a new panel at it?", "design"),
+    METHOD_CALCULATOR(inverter, opened_by, role_input, yes_result,
+                      "Does a disconnect of this role take it off all other wiring?", "design"),
+    METHOD_CALCULATOR(branch, opened_by, role_input, yes_result,
+                      "Does a disconnect of this role take it off all other wiring?", "design"),
     PLAIN_METHOD(service, source_current_sum, current_result,
                  "Output current of all sources, on either side of the service disconnect.",
                  "NEC 705.11(A) (2020, 2023)"),

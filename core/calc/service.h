@@ -16,6 +16,8 @@ calculate run_panel_crowded_spaces;
 /* service_feeder.c */
 calculate run_circuit_feeder_source_current, run_circuit_feeder_need, run_circuit_tap_need,
     run_circuit_supply_side_need, run_feeder_ampacity, run_feeder_tap, run_supply_side;
+/* service_change.c */
+calculate run_service_is_renewed, run_inverter_opened_by, run_branch_opened_by;
 /* service_options.c */
 calculate run_busbar_options, run_panel_largest_backfeed, run_service_disconnect_minimum;
 /* service_load.c, service_house.c */

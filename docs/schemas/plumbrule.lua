@@ -342,6 +342,7 @@
 ---@field kind_of fun(self): string Its kind.
 ---@field count fun(self): number Its microinverters.
 ---@field output_current fun(self): plumbrule.quantity Marked output current of all its microinverters.
+---@field opened_by fun(self, role: any): boolean Does a disconnect of this role take it off all other wiring?
 
 ---@class (exact) plumbrule.inverter One string inverter where it hangs.
 ---@field model plumbrule.inverter_model|nil Its model.
@@ -359,6 +360,7 @@
 ---@field short_circuit_current fun(self, input: any): plumbrule.quantity Short-circuit current at one tracking input, without 125 %.
 ---@field string_count fun(self, input: any): number Strings on one tracking input.
 ---@field array_power fun(self): plumbrule.quantity Rated power of all modules that feed it.
+---@field opened_by fun(self, role: any): boolean Does a disconnect of this role take it off all other wiring?
 
 ---@class (exact) plumbrule.combiner A DC combiner of strings.
 ---@field fuse plumbrule.quantity Rating of each string's fuse.
@@ -418,6 +420,7 @@
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
 ---@field design_current fun(self): plumbrule.quantity The largest current it carries, by what it carries, without 125 %.
+---@field largest_voltage fun(self): plumbrule.quantity What it is told to run at, or the largest of its strings where that is more.
 ---@field terminal_ampacity fun(self): plumbrule.quantity The uncorrected column at its terminals.
 ---@field corrected_ampacity fun(self, edition: any): plumbrule.quantity Its ampacity after corrections.
 ---@field usable_ampacity fun(self, edition: any): plumbrule.quantity The smaller of the corrected ampacity and its terminals' column.
@@ -451,6 +454,7 @@
 ---@field load_calculation plumbrule.load_calculation What its loads add up from.
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
+---@field is_renewed fun(self): boolean Is there work on the service, or a new panel at it?
 ---@field source_current_sum fun(self): plumbrule.quantity Output current of all sources, on either side of the service disconnect.
 ---@field source_rating_sum fun(self): plumbrule.quantity Ratings of the devices at all sources, on either side of the service disconnect.
 

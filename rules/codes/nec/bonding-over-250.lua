@@ -1,16 +1,3 @@
--- What a circuit is told to run at, or the largest of its strings where that is more.
-local function voltage_of(circuit, design)
-  local volts = circuit.nominal_voltage
-  for _, carried in ipairs(circuit.carries) do
-    local strings = { carried }
-    if same(carried:kind_of(), "combiner") then strings = carried.strings end
-    for _, string in ipairs(strings) do
-      if same(string:kind_of(), "string") then volts = largest(volts, string:maximum_voltage(design.site.design_low_temperature)) end
-    end
-  end
-  return volts
-end
-
 ---@type plumbrule.Rule
 -- From 2020 690.43(D) asks it of solidly grounded circuits only: a relief (2023 from memory).
 return {
@@ -21,7 +8,7 @@ return {
     if not same(book:edition("nec"), "2017") and not grounding.solidly_grounded then return false end
     for _, circuit in ipairs(design.circuits) do
       if not circuit.status:is("removed") and not circuit.wiring_method:is("free air", "cable tray")
-        and circuit.role:is("PV source", "PV output", "converter output") and (circuit.nominal_voltage > book.bonding_voltage or voltage_of(circuit, design) > book.bonding_voltage) then
+        and circuit.role:is("PV source", "PV output", "converter output") and (circuit.nominal_voltage > book.bonding_voltage or circuit:largest_voltage() > book.bonding_voltage) then
         return true
       end
     end

@@ -1,16 +1,3 @@
--- What a circuit is told to run at, or the largest of its strings where that is more.
-local function voltage_of(circuit, design)
-  local volts = circuit.nominal_voltage
-  for _, carried in ipairs(circuit.carries) do
-    local strings = { carried }
-    if same(carried:kind_of(), "combiner") then strings = carried.strings end
-    for _, string in ipairs(strings) do
-      if same(string:kind_of(), "string") then volts = largest(volts, string:maximum_voltage(design.site.design_low_temperature)) end
-    end
-  end
-  return volts
-end
-
 ---@type plumbrule.Rule
 -- 2017 and 2023 from memory. From 2020 circuits of at most 30 V and 8 A are spared.
 return {
@@ -34,7 +21,7 @@ return {
     shall.meet_one_of {
       { "metal", in_metal },
       { "low voltage and current", function()
-          shall.not_exceed("Voltage", voltage_of(circuit, design), book.small_dc_voltage)
+          shall.not_exceed("Voltage", circuit:largest_voltage(), book.small_dc_voltage)
           shall.not_exceed("Current", circuit:design_current(), book.small_dc_current)
         end },
       { "listed hazard control system", function()

@@ -1,11 +1,3 @@
--- A new panel at the service is new service equipment, whatever is said of the rest.
-local function has_new_equipment(design)
-  for _, panel in ipairs(design.panels) do
-    if panel.is_service_panel and panel.status:is("new") then return true end
-  end
-  return false
-end
-
 ---@type plumbrule.Rule
 -- New in 2020; 2023 of replaced services, too (from memory). That it is to be readily accessible: from memory.
 return {
@@ -13,7 +5,7 @@ return {
   cite = { ["2017"] = "(none)", ["2020"] = "230.85", ["2023"] = "230.85" },
   about = "service",
   applies = function(service, book, design)
-    return not same(book:edition("nec"), "2017") and (not service.work:is("untouched") or has_new_equipment(design))
+    return not same(book:edition("nec"), "2017") and service:is_renewed()
       and design.building.occupancy:is("one-family dwelling", "two-family dwelling", "townhouse")
   end,
   check = function(service, _, design)

@@ -1,11 +1,3 @@
--- A new panel at the service is new service equipment, whatever is said of the rest.
-local function has_new_equipment(design)
-  for _, panel in ipairs(design.panels) do
-    if panel.is_service_panel and panel.status:is("new") then return true end
-  end
-  return false
-end
-
 local function outside_of_role(design, role)
   local count = 0
   for _, disconnect in ipairs(design.disconnects) do
@@ -37,7 +29,7 @@ return {
   cite = { ["2017"] = "(none)", ["2020"] = "230.85", ["2023"] = "230.85(E)" },
   about = "design",
   applies = function(design, book)
-    return not same(book:edition("nec"), "2017") and (not design.service.work:is("untouched") or has_new_equipment(design))
+    return not same(book:edition("nec"), "2017") and design.service:is_renewed()
       and design.service.emergency_disconnect
   end,
   check = function(design, book)

@@ -1,11 +1,3 @@
--- A new panel at the service is new service equipment, whatever is said of the rest.
-local function has_new_equipment(design)
-  for _, panel in ipairs(design.panels) do
-    if panel.is_service_panel and panel.status:is("new") then return true end
-  end
-  return false
-end
-
 local function says(text) -- or words to that effect
   return string.contains(text, "SERVICE") and (string.contains(text, "DISCONNECT") or string.contains(text, "MAIN"))
     and not string.contains(text, "NOT SERVICE")
@@ -17,7 +9,7 @@ return {
   title = "Label: service disconnect",
   cite = "230.70(B)",
   about = "design",
-  applies = function(design) return not design.service.work:is("untouched") or has_new_equipment(design) end,
+  applies = function(design) return design.service:is_renewed() end,
   check = function(design)
     local labels, switches = 0, 0
     for _, label in ipairs(design.labels) do

@@ -1,27 +1,3 @@
--- Is a source on a breaker of this panel, or of one that it feeds? No design has a chain of more than eight.
-local function is_behind(design, thing, panel, depth)
-  for _, other in ipairs(design.panels) do
-    if same(other, panel) and not panel.status:is("removed") and depth < 8 then
-      for _, bus in ipairs(panel.busbars) do
-        for _, breaker in ipairs(bus.breakers) do
-          local serves = not breaker.status:is("removed") and breaker.serves or nil
-          if serves and same(serves:kind_of(), thing:kind_of()) and same(serves, thing) then return true end
-          if serves and same(serves:kind_of(), "panel") and is_behind(design, thing, serves, depth + 1) then return true end
-        end
-      end
-    end
-  end
-  return false
-end
-
-local function opens(design, disconnect, thing)
-  local of = disconnect.of
-  if not of then return false end
-  if same(of:kind_of(), thing:kind_of()) then return same(of, thing) end
-  if same(of:kind_of(), "panel") then return is_behind(design, thing, of, 0) end
-  return same(of:kind_of(), "string") and same(thing:kind_of(), "inverter") and same(of.inverter, thing)
-end
-
 ---@type plumbrule.Rule
 -- Doors: from 2020, above 30 V where others can reach it.
 return {
@@ -46,20 +22,14 @@ return {
     shall.be_at_least("Switches or breakers that disconnect the PV system", switches, 1)
     -- Those of one system stand together; a system of its own may have its own elsewhere.
     if is_apart then review("They stand in several places: whether each disconnects a system of its own is to be looked at") end
-    local function is_opened(thing)
-      for _, disconnect in ipairs(design.disconnects) do
-        if disconnect.role:is("PV system") and opens(design, disconnect, thing) then return true end
-      end
-      return false
-    end
     if switches > 0 then
       for _, inverter in ipairs(design.inverters) do
         if inverter.status:is("new") then
-          shall.be(format("One of them disconnects %s", inverter:called()), is_opened(inverter))
+          shall.be(format("One of them disconnects %s", inverter:called()), inverter:opened_by("PV system"))
         end
       end
       for _, branch in ipairs(design.branches) do
-        shall.be(format("One of them disconnects %s", branch:called()), is_opened(branch))
+        shall.be(format("One of them disconnects %s", branch:called()), branch:opened_by("PV system"))
       end
     end
     shall.not_exceed("Switches or breakers that disconnect the PV system, at the most", switches, book.pv_disconnects)
