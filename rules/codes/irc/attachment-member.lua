@@ -1,3 +1,72 @@
+local function judge_racking(plane, racking, book)
+  if racking.mounting:is("rails", "shared rails") then
+    shall.be_equal(format("Modules with fewer than %d rails below them", racking.rails_per_module), plane:modules_short_of_rails(racking.rails_per_module), 0)
+    local share, apart, module = plane:least_rail_spread()
+    if share < book.rail_spread_least then
+      review(format("The rails below module %s lie %s apart, %.0f %% of its size across them: ask the maker where it may be clamped", module, apart, 100 * share))
+    end
+  end
+  if racking.mounting:is("ballasted") then
+    review("A ballasted array stays by its weight and friction: an engineer judges wind, earthquake and the roof below, whatever attachments it has")
+  elseif racking.mounting:is("building-integrated", "ground") then
+    review(format("The racking is called %s, but modules and attachments of it lie on this roof: say how they are held", racking.mounting))
+  end
+end
+
+-- Attachments that have the same to be said of them are told together: the first three by name, and how many more.
+local function gather(told, key, attachment)
+  local group = told[key]
+  if not group then
+    group = { count = 0, names = "", first = attachment }
+    told[key] = group
+  end
+  group.count = group.count + 1
+  if group.count < 2 then
+    group.names = attachment:called()
+  elseif group.count <= 3 then
+    group.names = format("%s, %s", group.names, attachment:called())
+  end
+end
+
+local function names(group)
+  if group.count > 3 then return format("%s and %d more", group.names, group.count - 3) end
+  return group.names
+end
+
+-- The fastener nearest to an edge for what it needs, and the one farthest beside its member.
+local function judge_edges(told, near, missed)
+  if missed then
+    shall.be_equal(format("Attachments whose fastener misses its member (%s; %s passes %s beside it)", names(told.missed), missed.at:called(), abs(missed.edge)), told.missed.count, 0)
+  end
+  if near then
+    local more = ""
+    if told.near and told.near.count > 1 then more = format(" (of %d too near to one: %s)", told.near.count, names(told.near)) end
+    shall.be_at_least(format("Fastener of %s to the edge of its member%s", near.at:called(), more), near.edge, near.needed, inch)
+  end
+end
+
+local function judge_footing(told, plane)
+  if told.deck then
+    shall.be_equal(format("Attachments on the deck that are not made to stand on it (%s, %s)", told.deck.first.model:called(), names(told.deck)), told.deck.count, 0)
+  end
+  if told.seam then
+    shall.be_equal(format("Attachments on a seam that are not made to clamp one (%s, %s)", told.seam.first.model:called(), names(told.seam)), told.seam.count, 0)
+  end
+  if told.none then
+    shall.be_equal(format("Attachments that stand on nothing that carries them (%s)", names(told.none)), told.none.count, 0)
+  end
+  for _, kind in ipairs({ "blocking", "purlin" }) do
+    local group = told[kind]
+    if group then review(format("On %s stand %s: how it is held to the framing is for a person to judge", kind, names(group))) end
+  end
+  for _, kind in ipairs({ "rafter", "truss" }) do
+    local group = told[format("on a %s", kind)]
+    if group then
+      review(format("The design says that %s stand on a %s, but that the plane's members are of another kind, %s: say which holds", names(group), kind, plane.framing.kind))
+    end
+  end
+end
+
 ---@type plumbrule.Rule
 return {
   title = "Attachments stand on what carries them",
@@ -6,41 +75,8 @@ return {
   applies = function(plane) return plane.modules:count() > 0 end,
   check = function(plane, book, design)
     shall.be_equal("Modules that no attachment carries", plane:unsupported_modules(), 0)
-    local racking = design.racking
-    if racking.mounting:is("rails", "shared rails") then
-      shall.be_equal(format("Modules with fewer than %d rails below them", racking.rails_per_module), plane:modules_short_of_rails(racking.rails_per_module), 0)
-      local share, apart, module = plane:least_rail_spread()
-      if share < book.rail_spread_least then
-        review(format("The rails below module %s lie %s apart, %.0f %% of its size across them: ask the maker where it may be clamped", module, apart, 100 * share))
-      end
-    end
-    if racking.mounting:is("ballasted") then
-      review("A ballasted array stays by its weight and friction: an engineer judges wind, earthquake and the roof below, whatever attachments it has")
-    elseif racking.mounting:is("building-integrated", "ground") then
-      review(format("The racking is called %s, but modules and attachments of it lie on this roof: say how they are held", racking.mounting))
-    end
-    -- Attachments that have the same to be said of them are told together: the first three by name, and how many more.
-    local told = {}
-    local function gather(key, attachment)
-      local group = told[key]
-      if not group then
-        group = { count = 0, names = "", first = attachment }
-        told[key] = group
-      end
-      group.count = group.count + 1
-      if group.count < 2 then
-        group.names = attachment:called()
-      elseif group.count <= 3 then
-        group.names = format("%s, %s", group.names, attachment:called())
-      end
-      return group
-    end
-    local function names(group)
-      if group.count > 3 then return format("%s and %d more", group.names, group.count - 3) end
-      return group.names
-    end
-
-    local near, missed -- the fastener nearest to an edge for what it needs, and the one farthest beside its member
+    judge_racking(plane, design.racking, book)
+    local told, near, missed = {}, nil, nil
     local last, is_seam_told -- what is said once for attachments of one model
     for _, attachment in ipairs(plane.attachments) do
       local model = attachment.model
@@ -48,17 +84,17 @@ return {
         local _, edge = attachment:off_member()
         local needed = book.fastener_edge_diameters * model.fastener_diameter
         if edge < 0 * inch then
-          gather("missed", attachment)
+          gather(told, "missed", attachment)
           if not missed or edge < missed.edge then missed = { edge = edge, at = attachment } end
         else
-          if edge < needed then gather("near", attachment) end
+          if edge < needed then gather(told, "near", attachment) end
           if not near or edge * near.needed < near.edge * needed then near = { edge = edge, needed = needed, at = attachment } end
         end
         if not same(tostring(attachment.stands_on), tostring(plane.framing.kind)) then
-          gather(format("on a %s", attachment.stands_on), attachment)
+          gather(told, format("on a %s", attachment.stands_on), attachment)
         end
       elseif attachment.stands_on:is("deck") then
-        if not model.kind:is("deck mount") then gather("deck", attachment) end
+        if not model.kind:is("deck mount") then gather(told, "deck", attachment) end
         -- A test on a deck holds for such a deck or a thicker one.
         if model.kind:is("deck mount") and not (last and same(last, model)) then
           last = model
@@ -66,45 +102,19 @@ return {
           shall.be_at_least(format("Deck below %s against the thinnest it was tested on", model:called()), plane.deck_thickness, model.tested_deck_thickness, inch)
         end
       elseif attachment.stands_on:is("seam") then
-        if not model.kind:is("seam clamp") then gather("seam", attachment) end
+        if not model.kind:is("seam clamp") then gather(told, "seam", attachment) end
         if not is_seam_told then
           is_seam_told = true
           review("A clamp's test says nothing of what holds the seam itself: ask the roofing's maker for its clips and their spacing")
         end
       elseif attachment.stands_on:is("blocking", "purlin") then
-        gather(format("%s", attachment.stands_on), attachment)
+        gather(told, format("%s", attachment.stands_on), attachment)
       else
-        gather("none", attachment)
+        gather(told, "none", attachment)
       end
     end
-
-    if missed then
-      shall.be_equal(format("Attachments whose fastener misses its member (%s; %s passes %s beside it)", names(told.missed), missed.at:called(), abs(missed.edge)), told.missed.count, 0)
-    end
-    if near then
-      local more = ""
-      if told.near and told.near.count > 1 then more = format(" (of %d too near to one: %s)", told.near.count, names(told.near)) end
-      shall.be_at_least(format("Fastener of %s to the edge of its member%s", near.at:called(), more), near.edge, near.needed, inch)
-    end
-    if told.deck then
-      shall.be_equal(format("Attachments on the deck that are not made to stand on it (%s, %s)", told.deck.first.model:called(), names(told.deck)), told.deck.count, 0)
-    end
-    if told.seam then
-      shall.be_equal(format("Attachments on a seam that are not made to clamp one (%s, %s)", told.seam.first.model:called(), names(told.seam)), told.seam.count, 0)
-    end
-    if told.none then
-      shall.be_equal(format("Attachments that stand on nothing that carries them (%s)", names(told.none)), told.none.count, 0)
-    end
-    for _, kind in ipairs({ "blocking", "purlin" }) do
-      local group = told[kind]
-      if group then review(format("On %s stand %s: how it is held to the framing is for a person to judge", kind, names(group))) end
-    end
-    for _, kind in ipairs({ "rafter", "truss" }) do
-      local group = told[format("on a %s", kind)]
-      if group then
-        review(format("The design says that %s stand on a %s, but that the plane's members are of another kind, %s: say which holds", names(group), kind, plane.framing.kind))
-      end
-    end
+    judge_edges(told, near, missed)
+    judge_footing(told, plane)
   end,
   remedy = "Move each attachment onto the middle of a rafter, or use blocking or a mount that was tested for what it stands on.",
 }
