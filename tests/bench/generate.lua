@@ -316,7 +316,7 @@ local function put_framing(house)
   put("      framing:")
   facts(8, "kind", mostly("rafter", "truss"), "size", pick { "2x6", "2x8", "2x8", "2x10", "2x10" }, "species", pick(woods),
     "grade", pick { "No. 1", "No. 2", "No. 2", "Select Structural" }, "spacing", house.spacing .. " in",
-    "span", feet(between(8, 14, 0.5)), "first_at", "0 in", "ceiling_attached", pick { "yes", "no" },
+    "span", feet(between(8, 14, 0.5)), "first_at", "0 in", "ceiling_attached", pick { "yes", "no" }, "lower_edge_bracing", mostly("6 ft", "14 ft"),
     "condition", mostly("sound", "sagging", "cracked", "repaired"), "wet_service", mostly("no", "yes"))
 end
 

@@ -48,6 +48,10 @@ done
 cut -c 1-2000 "$work/lines1" | grep -o '"counts":{"fail":[0-9]*,"open":[0-9]*,"review":[0-9]*' | tr -c '0-9\n' ' ' |
     awk '{ ends[$1 > 0 ? "fail" : $2 > 0 ? "open" : $3 > 0 ? "review" : "pass"]++ }
         END { exit !(ends["fail"] && ends["open"] && ends["review"] && ends["pass"]) }' || wrong "designs do not end all ways"
+# What the benchmark times stands, or it would end before it has measured anything.
+stands() { (cd "$TOP/samples" && "$PLUMBRULE" check "$@" >"$work/stands") || wrong "$1 does not stand under $3"; }
+stands "$TOP/tests/bench/forty.yaml" --book roof-alone --books "$TOP/tests/bench/books"
+stands quill-hollow/standing.yaml --book "$TOP/tests/bench/books/electrical"
 # As large as asked for.
 $generate --seed 3 --modules 500 --planes 6 >"$work/large"
 grep -o 'columns: [0-9]*' "$work/large" | awk '{ all += $2 } END { exit all != 500 }' || wrong "not 500 modules"
