@@ -88,6 +88,8 @@ static bool refuse_word(const struct parameter *parameter, const char *word,
 
 static bool check_range(const struct parameter *parameter, double number, struct working *working)
 {
+    if (number > parameter->low && number < parameter->high)
+        return true;
     /* What equals a bound within the house's tolerance is inside. */
     bool is_inside = isfinite(number) && number_compare(number, parameter->low) >= 0 &&
                      number_compare(number, parameter->high) <= 0;
@@ -186,6 +188,20 @@ static bool run(const struct calculator *calculator, struct amount *results,
     return true;
 }
 
+/* Runs a method as a piece of work of its own: its answer is kept with the facts that it read. */
+static bool run_method(const struct calculator *calculator, struct amount *results,
+                       const struct object *about, const struct amount *inputs,
+                       struct working *working)
+{
+    size_t first_step = working->step_count;
+    struct trail outer = working_trail_open(working);
+    bool is_answered = run(calculator, results, about, inputs, working);
+    struct readings *kept =
+        is_answered ? kept_add(calculator, about, inputs, results, first_step, working) : NULL;
+    working_trail_close(working, outer, kept);
+    return is_answered;
+}
+
 bool calculator_run(const struct calculator *calculator, struct amount *results,
                     const struct object *about, const struct amount *inputs,
                     struct working *working)
@@ -194,11 +210,12 @@ bool calculator_run(const struct calculator *calculator, struct amount *results,
     size_t first_step = working->step_count;
     for (size_t i = 0; i < CALCULATOR_RESULTS; i++)
         results[i] = (struct amount){.type = AMOUNT_NONE};
-    if (is_free && kept_tell(results, calculator, NULL, inputs, working))
+    if (kept_tell(results, calculator, about, inputs, working))
         return true;
+    if (!is_free)
+        return run_method(calculator, results, about, inputs, working);
     if (!run(calculator, results, about, inputs, working))
         return false;
-    if (is_free)
-        kept_add(calculator, NULL, inputs, results, first_step, working);
+    kept_add(calculator, NULL, inputs, results, first_step, working);
     return true;
 }

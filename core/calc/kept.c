@@ -12,6 +12,7 @@ struct answer {
     bool has_steps;
     const struct step *steps;
     size_t step_count;
+    struct readings *readings; /* of a method */
 };
 
 struct kept {
@@ -42,20 +43,20 @@ static uint64_t bits_of(double number)
     return bits;
 }
 
+/* Of a word two letters are enough: few are asked with the same numbers, and they are compared. */
 static uint64_t hash_of(const struct calculator *calculator, const struct object *about,
                         const struct amount *inputs)
 {
     uint64_t hash = stir((uint64_t)(uintptr_t)calculator, (uint64_t)(uintptr_t)about);
     for (size_t i = 0; i < calculator->input_count; i++) {
         const struct amount *input = &inputs[i];
-        hash = stir(hash, (uint64_t)input->type);
         if (input->type == AMOUNT_QUANTITY || input->type == AMOUNT_NUMBER)
             hash = stir(hash, bits_of(input->quantity.value));
         else if (input->type == AMOUNT_YESNO)
             hash = stir(hash, input->yes);
-        else if (input->type == AMOUNT_WORD)
-            for (const char *at = input->word; *at != '\0'; at++)
-                hash = stir(hash, (uint64_t)(unsigned char)*at);
+        else if (input->type == AMOUNT_WORD && input->word[0] != '\0')
+            hash = stir(hash, (uint64_t)(unsigned char)input->word[0] << 8 |
+                                  (unsigned char)input->word[1]);
     }
     return hash;
 }
@@ -124,6 +125,8 @@ bool kept_tell(struct amount *results, const struct calculator *calculator,
     if (before == NULL)
         return false;
     memcpy(results, before->results, calculator->result_count * sizeof *results);
+    if (before->readings != NULL)
+        working_read_again(working, before->readings);
     for (size_t i = 0; i < before->step_count; i++)
         working_tell(working, before->steps[i]);
     return true;
@@ -220,31 +223,35 @@ static bool is_to_keep(const struct calculator *calculator, const struct amount 
     return working->is_lasting || !working->keeps_steps;
 }
 
-void kept_add(const struct calculator *calculator, const struct object *about,
-              const struct amount *inputs, const struct amount *results, size_t first_step,
-              struct working *working)
+struct readings *kept_add(const struct calculator *calculator, const struct object *about,
+                          const struct amount *inputs, const struct amount *results,
+                          size_t first_step, struct working *working)
 {
     if (!is_to_keep(calculator, results, working))
-        return;
+        return NULL;
     if (working->kept == NULL)
         working->kept = kept_new(working->design);
     struct kept *kept = working->kept;
     if (kept == NULL || !widen(kept))
-        return;
+        return NULL;
     struct answer answer = {.calculator = calculator,
                             .about = about,
                             .hash = hash_of(calculator, about, inputs),
                             .has_steps = working->keeps_steps};
     answer.inputs = copy(inputs, calculator->input_count, answer.has_steps, kept->arena);
     answer.results = copy(results, calculator->result_count, false, kept->arena);
-    if (answer.inputs == NULL || answer.results == NULL)
-        return;
+    if (about != NULL)
+        answer.readings = working_trail_keep(working, kept->arena);
+    if (answer.inputs == NULL || answer.results == NULL ||
+        (about != NULL && answer.readings == NULL))
+        return NULL;
     if (answer.has_steps) {
         answer.steps = copy_steps(working, first_step, kept->arena);
         answer.step_count = working->step_count - first_step;
         if (answer.steps == NULL)
-            return;
+            return NULL;
     }
     *free_place(kept->answers, kept->capacity, answer.hash) = answer;
     kept->count++;
+    return answer.readings;
 }

@@ -82,8 +82,6 @@ bool layout_build_edges(struct layout_plane *plane, struct working *working)
     if (edges->count != count)
         return working_beyond(working, "roof plane %s has %zu sides but names %zu edges",
                               plane->object->path, count, edges->count);
-    if (plane->edges != NULL)
-        return true;
     const struct fact *outline = object_fact(plane->object, SLOT_roof_plane_outline);
     const char **kinds = arena_take(working->layout->arena, count * sizeof *kinds);
     if (kinds == NULL)
@@ -216,11 +214,9 @@ bool layout_build_modules(struct layout_plane *plane, struct working *working)
     size_t count, kept = 0;
     if (!need_objects(&objects, &count, plane->object, SLOT_roof_plane_modules, working))
         return false;
-    struct layout_module *modules = plane->modules, again;
     struct extent extent = {NULL, 0, 0};
-    bool is_built = (plane->built & LAYOUT_MODULES) != 0;
-    if (!is_built &&
-        (modules = arena_take(working->layout->arena, count * sizeof *modules)) == NULL)
+    struct layout_module *modules = arena_take(working->layout->arena, count * sizeof *modules);
+    if (modules == NULL)
         return working_short(working);
     for (size_t i = 0; i < count; i++) {
         const char *status;
@@ -228,15 +224,13 @@ bool layout_build_modules(struct layout_plane *plane, struct working *working)
             return false;
         if (strcmp(status, "removed") == 0)
             continue;
-        if (!read_module(is_built ? &again : &modules[kept], &extent, objects[i], working))
+        if (!read_module(&modules[kept], &extent, objects[i], working))
             return false;
-        if (!is_built)
-            place_module(&modules[kept], plane);
-        kept++;
+        place_module(&modules[kept++], plane);
     }
     plane->modules = modules;
     plane->module_count = kept;
-    return is_built || pass_over(plane, working);
+    return pass_over(plane, working);
 }
 
 static bool read_box(struct layout_obstruction *out, const struct object *thing,
@@ -248,8 +242,6 @@ static bool read_box(struct layout_obstruction *out, const struct object *thing,
         !need_quantity(&width, thing, SLOT_obstruction_width, working) ||
         !need_quantity(&length, thing, SLOT_obstruction_length, working))
         return false;
-    if (out->shape.corners != NULL) /* built before */
-        return true;
     double x = at->is.point.x, y = at->is.point.y;
     struct point *corners = arena_take(working->layout->arena, 4 * sizeof *corners);
     if (corners == NULL)
@@ -271,8 +263,6 @@ static bool read_obstruction(struct layout_obstruction *out, const struct object
     working_read(working, thing, SLOT_obstruction_outline);
     if (!object_has(thing, SLOT_obstruction_outline))
         return read_box(out, thing, working);
-    if (out->shape.corners != NULL)
-        return true;
     const struct fact *outline = object_fact(thing, SLOT_obstruction_outline);
     if (!layout_outline_fault(&fault, working->layout->geos, outline->is.points, outline->count))
         return working_short(working);
@@ -288,10 +278,7 @@ bool layout_build_obstructions(struct layout_plane *plane, struct working *worki
     size_t count;
     if (!need_objects(&objects, &count, plane->object, SLOT_roof_plane_obstructions, working))
         return false;
-    struct layout_obstruction *things = plane->obstructions;
-    bool is_built = (plane->built & LAYOUT_OBSTRUCTIONS) != 0;
-    if (!is_built)
-        things = arena_take(working->layout->arena, count * sizeof *things);
+    struct layout_obstruction *things = arena_take(working->layout->arena, count * sizeof *things);
     if (things == NULL)
         return working_short(working);
     for (size_t i = 0; i < count; i++)

@@ -96,7 +96,7 @@ static bool check_all(struct layout_faults *faults, const struct design *design,
 bool layout_check(struct layout_fault **faults, size_t *count, const struct design *design,
                   struct arena *arena)
 {
-    struct working working = {.arena = arena, .design = design};
+    struct working working = {.arena = arena, .design = design, .is_lasting = true};
     struct layout_faults found = {.arena = arena};
     bool is_good = layout_of(&working) != NULL && check_all(&found, design, &working);
     working_close(&working);

@@ -135,21 +135,6 @@ static void offer_sides(struct best *best, const struct shape *a, const struct s
     }
 }
 
-double flat_distance(const struct shape *a, const struct shape *b, struct point nearest[2])
-{
-    struct best best = {INFINITY, nearest};
-    assert(a->count > 0 && b->count > 0);
-    offer_sides(&best, a, b);
-    offer_end(&best, a, b, false);
-    offer_end(&best, b, a, true);
-    /* One may lie wholly inside the other. */
-    if (best.square > 0 && a->is_closed && flat_contains(a, b->corners[0], 0))
-        offer(&best, b->corners[0], b->corners[0]);
-    if (best.square > 0 && b->is_closed && flat_contains(b, a->corners[0], 0))
-        offer(&best, a->corners[0], a->corners[0]);
-    return sqrt(best.square);
-}
-
 /* Are all sides of these four corners along an axis, by turns? */
 static bool is_box(const struct shape *shape)
 {
@@ -164,6 +149,86 @@ static bool is_box(const struct shape *shape)
             return false;
     }
     return true;
+}
+
+/* Narrows low..high to the shares of a run from `from` by `step` that lie between two bounds. */
+static void narrow(double *low, double *high, double from, double step, double least, double most)
+{
+    if (step < 0 || step > 0) {
+        double one = (least - from) / step, other = (most - from) / step;
+        *low = fmax(*low, fmin(one, other));
+        *high = fmin(*high, fmax(one, other));
+    } else if (from < least || from > most) {
+        *high = -1;
+    }
+}
+
+/* Where a segment first lies in a box. False: nowhere. */
+static bool enters(struct point *at, const struct box *box, struct point a, struct point b)
+{
+    double low = 0, high = 1, dx = b.x - a.x, dy = b.y - a.y;
+    narrow(&low, &high, a.x, dx, box->left, box->right);
+    narrow(&low, &high, a.y, dy, box->low, box->high);
+    *at = (struct point){a.x + low * dx, a.y + low * dy};
+    return low <= high;
+}
+
+static struct point nearest_in(const struct box *box, struct point at)
+{
+    return (struct point){at.x < box->left    ? box->left
+                          : at.x > box->right ? box->right
+                                              : at.x,
+                          at.y < box->low    ? box->low
+                          : at.y > box->high ? box->high
+                                             : at.y};
+}
+
+static void offer_turned(struct best *best, struct point on_a, struct point on_b, bool is_turned)
+{
+    offer(best, is_turned ? on_b : on_a, is_turned ? on_a : on_b);
+}
+
+/* A box or one point against the sides of anything: nearest are an end of a side or a corner of the
+ * box, or a side goes through it. `is_turned`: the box is the second of the two shapes. */
+static void offer_box(struct best *best, const struct shape *boxed, const struct shape *other,
+                      bool is_turned)
+{
+    struct box box = box_round(boxed);
+    for (size_t i = 0; i < side_count(other); i++) {
+        struct point at, a = other->corners[i],
+                         b = other->corners[i + 1 < other->count ? i + 1 : 0];
+        struct box side = box_of(a, b);
+        double square = apart(&box, &side);
+        if (is_beyond(square, best))
+            continue;
+        offer_turned(best, nearest_in(&box, a), a, is_turned);
+        offer_turned(best, nearest_in(&box, b), b, is_turned);
+        if (square <= 0 && enters(&at, &box, a, b))
+            offer(best, at, at);
+        for (size_t j = 0; j < boxed->count; j++)
+            offer_turned(best, boxed->corners[j], nearest_on(a, b, boxed->corners[j]), is_turned);
+    }
+}
+
+double flat_distance(const struct shape *a, const struct shape *b, struct point nearest[2])
+{
+    struct best best = {INFINITY, nearest};
+    assert(a->count > 0 && b->count > 0);
+    if (a->count == 1 || is_box(a)) {
+        offer_box(&best, a, b, false);
+    } else if (b->count == 1 || is_box(b)) {
+        offer_box(&best, b, a, true);
+    } else {
+        offer_sides(&best, a, b);
+        offer_end(&best, a, b, false);
+        offer_end(&best, b, a, true);
+    }
+    /* One may lie wholly inside the other. */
+    if (best.square > 0 && a->is_closed && flat_contains(a, b->corners[0], 0))
+        offer(&best, b->corners[0], b->corners[0]);
+    if (best.square > 0 && b->is_closed && flat_contains(b, a->corners[0], 0))
+        offer(&best, a->corners[0], a->corners[0]);
+    return sqrt(best.square);
 }
 
 bool flat_boxes_distance(double *out, const struct shape *a, const struct shape *b)
@@ -187,11 +252,13 @@ bool flat_contains(const struct shape *shape, struct point at, double slack)
 {
     bool is_inside = false;
     for (size_t i = 0; i < shape->count; i++) {
-        struct point a = shape->corners[i], b = shape->corners[(i + 1) % shape->count];
-        if (slack > 0 && flat_length(at, nearest_on(a, b, at)) <= slack)
-            return true;
+        struct point a = shape->corners[i], b = shape->corners[i + 1 < shape->count ? i + 1 : 0];
         if ((a.y > at.y) != (b.y > at.y) && at.x < a.x + (at.y - a.y) / (b.y - a.y) * (b.x - a.x))
             is_inside = !is_inside;
+    }
+    for (size_t i = 0; i < shape->count && !is_inside && slack > 0; i++) {
+        struct point a = shape->corners[i], b = shape->corners[i + 1 < shape->count ? i + 1 : 0];
+        is_inside = flat_length(at, nearest_on(a, b, at)) <= slack;
     }
     return is_inside;
 }

@@ -63,20 +63,29 @@ bool layout_need_fact(const struct fact **out, const struct object *object, unsi
     return object_has(object, slot) || working_missing(working, object, slot);
 }
 
-/* Building a part reads its facts; a part that is built only notes them again, once a finding. */
+bool layout_build(struct readings **from, layout_part_builder *build, struct layout_plane *plane,
+                  struct working *working)
+{
+    if (*from != NULL) {
+        working_read_again(working, *from);
+        return true;
+    }
+    struct trail outer = working_trail_open(working);
+    bool is_built = build(plane, working);
+    if (is_built)
+        *from = working_trail_keep(working, working->layout->arena);
+    working_trail_close(working, outer, *from);
+    return is_built && (*from != NULL || working_short(working));
+}
+
 static bool open_parts(struct layout_plane *plane, unsigned parts, struct working *working)
 {
-    static bool (*const build[LAYOUT_PARTS])(struct layout_plane *, struct working *) = {
+    static layout_part_builder *const all[LAYOUT_PARTS] = {
         layout_build_outline, layout_build_edges,        layout_build_slope,
         layout_build_modules, layout_build_obstructions, layout_build_plan};
-    for (unsigned i = 0; i < LAYOUT_PARTS; i++) {
-        if ((parts >> i & 1) == 0 || plane->noted[i] == working->round + 1)
-            continue;
-        if (!build[i](plane, working))
+    for (unsigned i = 0; i < LAYOUT_PARTS; i++)
+        if ((parts >> i & 1) != 0 && !layout_build(&plane->parts[i], all[i], plane, working))
             return false;
-        plane->noted[i] = working->round + 1;
-        plane->built |= 1U << i;
-    }
     return true;
 }
 

@@ -43,11 +43,10 @@ enum { LAYOUT_WAYS = 4 };
 
 struct layout_plane {
     const struct object *object;
-    unsigned built;
-    size_t noted[LAYOUT_PARTS]; /* by part: the turn after which its facts stand noted */
-    const char *fault;          /* why the outline cannot be used, or NULL */
-    struct point *corners;      /* against the clock, count + 1: the last is the first */
-    const char **edges;         /* kind of the side from corners[i] to corners[i + 1] */
+    struct readings *parts[LAYOUT_PARTS]; /* what each part was built from; NULL: not yet */
+    const char *fault;                    /* why the outline cannot be used, or NULL */
+    struct point *corners;                /* against the clock, count + 1: the last is the first */
+    const char **edges;                   /* kind of the side from corners[i] to corners[i + 1] */
     size_t count;
     double area, cos_slope;
     struct point plan_origin, plan_right, plan_up; /* unit vectors in plan (east, north) */
@@ -60,8 +59,8 @@ struct layout_plane {
     double covered_area;           /* by modules, each spot once; < 0: not yet computed */
     struct pathway_graph *pathway; /* NULL: not yet asked for */
     double pathway_width, bare_width;
-    struct layout_support *support; /* NULL: not yet asked for */
-    size_t support_noted;           /* as `noted` */
+    struct layout_support *support;
+    struct readings *support_read; /* what it was built from; NULL: not yet */
 };
 
 /* Lengths closer than this are the same, m: 0.1 mm. */

@@ -4,7 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* Reads the rails' facts; `out` is NULL where they are only to be noted. */
+#include "layout_build.h"
+
 static bool read_rail(struct layout_rail *out, const struct object *rail, bool runs_up,
                       struct working *working)
 {
@@ -15,9 +16,8 @@ static bool read_rail(struct layout_rail *out, const struct object *rail, bool r
         return false;
     struct point p = at->is.point;
     double from = runs_up ? p.y : p.x;
-    if (out != NULL)
-        *out = (struct layout_rail){
-            .object = rail, .across = runs_up ? p.x : p.y, .from = from, .to = from + length.value};
+    *out = (struct layout_rail){
+        .object = rail, .across = runs_up ? p.x : p.y, .from = from, .to = from + length.value};
     return true;
 }
 
@@ -33,7 +33,7 @@ static bool read_direction(struct layout_support *out, struct working *working)
     return true;
 }
 
-static bool read_rails(struct layout_support *out, bool is_kept, const struct object *plane,
+static bool read_rails(struct layout_support *out, const struct object *plane,
                        struct working *working)
 {
     struct object *const *rails;
@@ -41,25 +41,25 @@ static bool read_rails(struct layout_support *out, bool is_kept, const struct ob
     if (!need_objects(&rails, &count, plane, SLOT_roof_plane_rails, working) ||
         (count > 0 && !read_direction(out, working)))
         return false;
-    if (!is_kept &&
-        (out->rails = arena_take(working->layout->arena, count * sizeof *out->rails)) == NULL)
+    out->rails = arena_take(working->layout->arena, count * sizeof *out->rails);
+    if (out->rails == NULL)
         return working_short(working);
     for (size_t i = 0; i < count; i++)
-        if (!read_rail(is_kept ? NULL : &out->rails[i], rails[i], out->runs_up, working))
+        if (!read_rail(&out->rails[i], rails[i], out->runs_up, working))
             return false;
     out->rail_count = count;
     return true;
 }
 
-static bool read_attachments(struct layout_support *out, bool is_kept, const struct object *plane,
+static bool read_attachments(struct layout_support *out, const struct object *plane,
                              struct working *working)
 {
     struct object *const *objects;
     size_t count;
     if (!need_objects(&objects, &count, plane, SLOT_roof_plane_attachments, working))
         return false;
-    if (!is_kept && (out->attachments = arena_take(working->layout->arena,
-                                                   count * sizeof *out->attachments)) == NULL)
+    out->attachments = arena_take(working->layout->arena, count * sizeof *out->attachments);
+    if (out->attachments == NULL)
         return working_short(working);
     for (size_t i = 0; i < count; i++) {
         const struct fact *at;
@@ -67,9 +67,8 @@ static bool read_attachments(struct layout_support *out, bool is_kept, const str
         if (!layout_need_fact(&at, objects[i], SLOT_attachment_at, working) ||
             (out->rail_count > 0 && !need_object(&rail, objects[i], SLOT_attachment_rail, working)))
             return false;
-        if (!is_kept)
-            out->attachments[i] =
-                (struct layout_attachment){.object = objects[i], .at = at->is.point, .rail = rail};
+        out->attachments[i] =
+            (struct layout_attachment){.object = objects[i], .at = at->is.point, .rail = rail};
     }
     out->attachment_count = count;
     return true;
@@ -294,26 +293,22 @@ static bool share_all(struct layout_support *out, const struct layout_plane *pla
     return true;
 }
 
+static bool build_support(struct layout_plane *plane, struct working *working)
+{
+    struct layout_support *support = arena_take(working->layout->arena, sizeof *support);
+    if (support == NULL)
+        return working_short(working);
+    plane->support = support;
+    return read_rails(support, plane->object, working) &&
+           read_attachments(support, plane->object, working) && share_all(support, plane, working);
+}
+
 bool layout_support_open(const struct layout_support **out, struct layout_plane **plane,
                          const struct object *about, struct working *working)
 {
-    struct layout_support *support;
-    if (!layout_plane_open(plane, about, LAYOUT_MODULES, working))
+    if (!layout_plane_open(plane, about, LAYOUT_MODULES, working) ||
+        !layout_build(&(*plane)->support_read, build_support, *plane, working))
         return false;
-    bool is_kept = (*plane)->support != NULL;
-    if (is_kept && (*plane)->support_noted == working->round + 1) {
-        *out = (*plane)->support;
-        return true;
-    }
-    support = is_kept ? (*plane)->support : arena_take(working->layout->arena, sizeof *support);
-    if (support == NULL)
-        return working_short(working);
-    if (!read_rails(support, is_kept, about, working) ||
-        !read_attachments(support, is_kept, about, working) ||
-        (!is_kept && !share_all(support, *plane, working)))
-        return false;
-    (*plane)->support = support;
-    (*plane)->support_noted = working->round + 1;
-    *out = support;
+    *out = (*plane)->support;
     return true;
 }

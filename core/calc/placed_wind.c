@@ -4,7 +4,6 @@
 #include <math.h>
 #include <string.h>
 
-#include "kept.h"
 #include "layout_methods.h"
 
 static const double foot = 0.3048;
@@ -200,23 +199,14 @@ static bool work_out(struct amount *results, const struct object *about,
     return true;
 }
 
-/* All facts are read before it is looked whether the answer is known: each finding notes them. */
-static bool find_pressure(struct amount *results, const struct calculator *calculator,
-                          const struct object *about, const struct placed_spot *spot,
-                          double square_metres, const struct amount *inputs,
-                          struct working *working)
+static bool find_pressure(struct amount *results, const struct object *about,
+                          const struct placed_spot *spot, double square_metres,
+                          const struct amount *inputs, struct working *working)
 {
     struct wind_place place = {.plane = spot->plane->object};
-    if (!placed_read_site(&place, working) || !placed_read_building(&place, working) ||
-        !placed_read_racking(&place, working))
-        return false;
-    size_t first_step = working->step_count;
-    if (kept_tell(results, calculator, about, inputs, working))
-        return true;
-    if (!work_out(results, about, &place, spot, square_metres, inputs, working))
-        return false;
-    kept_add(calculator, about, inputs, results, first_step, working);
-    return true;
+    return placed_read_site(&place, working) && placed_read_building(&place, working) &&
+           placed_read_racking(&place, working) &&
+           work_out(results, about, &place, spot, square_metres, inputs, working);
 }
 
 static bool run_module_wind_pressure(struct amount *results, const struct object *about,
@@ -235,8 +225,7 @@ static bool run_module_wind_pressure(struct amount *results, const struct object
         return working_wrong(working, NULL, "module %s is removed", about->path);
     struct layout_module *module = &plane->modules[at];
     struct placed_spot spot = {plane, module, module->corners[0], module->corners[2]};
-    return find_pressure(results, &placed_calculators[OF_MODULE], about, &spot,
-                         flat_area(module->corners, 4), inputs, working);
+    return find_pressure(results, about, &spot, flat_area(module->corners, 4), inputs, working);
 }
 
 static double outside(double low, double at, double high)
@@ -295,8 +284,7 @@ static bool run_attachment_wind_pressure(struct amount *results, const struct ob
         return working_beyond(working,
                               "attachment %s stands on roof plane %s, where no module lies",
                               about->path, of->path);
-    if (!find_pressure(results, &placed_calculators[OF_ATTACHMENT], about, &spot,
-                       area[0].quantity.value, inputs, working))
+    if (!find_pressure(results, about, &spot, area[0].quantity.value, inputs, working))
         return false;
     results[3] = area[0];
     return true;

@@ -178,24 +178,34 @@ static bool add_one_loose(struct source_list *found, const struct object *thing,
 
 /* The array is told by its inverters or its branches; other sources must be told, if only as none.
  */
-bool check_all_told(struct working *working)
+static bool look_at_all(struct working *working)
 {
     struct source_list *found = NULL; /* only checked */
     const struct design *design = working->design;
-    if (working->sources_told == working->round + 1) /* and all facts read are noted */
-        return true;
     if (design->untold[KIND_source].object != NULL)
         return working_missing(working, design->untold[KIND_source].object,
                                design->untold[KIND_source].slot);
     if (design->untold[KIND_inverter].object != NULL && design->untold[KIND_branch].object != NULL)
         return working_missing(working, design->untold[KIND_inverter].object,
                                design->untold[KIND_inverter].slot);
-    if (!each_loose(found, KIND_inverter, check_one_loose, working) ||
-        !each_loose(found, KIND_branch, check_one_loose, working) ||
-        !each_loose(found, KIND_source, check_one_loose, working))
-        return false;
-    working->sources_told = working->round + 1;
-    return true;
+    return each_loose(found, KIND_inverter, check_one_loose, working) &&
+           each_loose(found, KIND_branch, check_one_loose, working) &&
+           each_loose(found, KIND_source, check_one_loose, working);
+}
+
+bool check_all_told(struct working *working)
+{
+    if (working->sources_told != NULL && !working->keeps_steps) {
+        working_read_again(working, working->sources_told);
+        return true;
+    }
+    struct trail outer = working_trail_open(working);
+    bool is_told = look_at_all(working);
+    struct readings *kept =
+        is_told && working->is_lasting ? working_trail_keep(working, working->arena) : NULL;
+    working_trail_close(working, outer, kept);
+    working->sources_told = kept;
+    return is_told;
 }
 
 /* Adds what taps this feeder, or (`circuit` NULL) any feeder of this panel. */

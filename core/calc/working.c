@@ -11,7 +11,8 @@ void working_start(struct working *working)
     working->step_count = 0;
     working->read_count = 0;
     working->stop = (struct stop){STOP_NONE, NULL, 0, NULL, NULL};
-    working->round++;
+    working->since = working->begun = ++working->turn;
+    working->trail_count = working->trail_start = 0;
     if (working->is_lasting)
         return;
     /* The arrays may be gone with a cleared arena: begin anew. */
@@ -19,6 +20,8 @@ void working_start(struct working *working)
     working->step_capacity = 0;
     working->reads = NULL;
     working->read_capacity = 0;
+    working->trail = NULL;
+    working->trail_capacity = 0;
     working->seen = NULL;
     working->seen_count = 0;
 }
@@ -29,6 +32,7 @@ void working_close(struct working *working)
     working->layout = NULL;
     kept_free(working->kept);
     working->kept = NULL;
+    working->sources_told = NULL;
 }
 
 void working_step(struct working *working, const char *source, const char *format, ...)
@@ -69,20 +73,116 @@ static bool widen_seen(struct working *working, size_t fact)
     return true;
 }
 
-void working_read(struct working *working, const struct object *object, unsigned slot)
+struct trail working_trail_open(struct working *working)
+{
+    struct trail outer = {working->trail_start, working->since};
+    working->trail_start = working->trail_count;
+    working->since = ++working->turn;
+    return outer;
+}
+
+struct readings *working_trail_keep(const struct working *working, struct arena *arena)
+{
+    size_t count = working->trail_count - working->trail_start;
+    struct readings *kept = arena_take(arena, sizeof *kept + (count + 1) * sizeof *kept->items);
+    if (kept == NULL)
+        return NULL;
+    kept->items = (struct reading *)(kept + 1);
+    kept->count = count;
+    kept->noted = working->turn + 1; /* this piece has just noted it */
+    if (count > 0)
+        memcpy(kept->items, working->trail + working->trail_start, count * sizeof *kept->items);
+    return kept;
+}
+
+/* False: no memory, and the arena stays marked as short. */
+static bool leave_trail(struct working *working, struct reading reading)
+{
+    if (working->since == working->begun)
+        return true; /* no piece of work asks for it */
+    if (working->trail_count == working->trail_capacity) {
+        struct reading *trail = arena_grow(working->arena, working->trail, working->trail_count,
+                                           &working->trail_capacity, sizeof *trail);
+        if (trail == NULL)
+            return false;
+        working->trail = trail;
+    }
+    working->trail[working->trail_count++] = reading;
+    return true;
+}
+
+void working_trail_close(struct working *working, struct trail outer, struct readings *kept)
+{
+    size_t start = working->trail_start;
+    working->trail_start = outer.start;
+    working->since = outer.since;
+    if (kept != NULL && kept->count > 0) {
+        working->trail_count = start; /* one line stands for all of them */
+        leave_trail(working, (struct reading){.others = kept});
+    }
+    if (working->since == working->begun)
+        working->trail_count = 0;
+}
+
+/* Once a finding. False: no memory, and the arena stays marked as short. */
+static bool add_read(struct working *working, struct fact_read read, uint32_t last)
+{
+    if (last > working->begun)
+        return true;
+    if (working->read_count == working->read_capacity) {
+        struct fact_read *reads = arena_grow(working->arena, working->reads, working->read_count,
+                                             &working->read_capacity, sizeof *reads);
+        if (reads == NULL)
+            return false;
+        working->reads = reads;
+    }
+    working->reads[working->read_count++] = read;
+    return true;
+}
+
+/* When the fact was last read, to be set anew; NULL: no memory. */
+static uint32_t *find_seen(struct working *working, const struct object *object, unsigned slot)
 {
     size_t fact = object->first_fact + slot;
-    if (fact >= working->seen_count && !widen_seen(working, fact))
+    return fact < working->seen_count || widen_seen(working, fact) ? &working->seen[fact] : NULL;
+}
+
+/* Down to the single facts, those that the finding does not yet rest on. */
+static void add_all(struct working *working, struct readings *readings)
+{
+    for (size_t i = 0; i < readings->count; i++) {
+        struct reading *one = &readings->items[i];
+        if (one->object == NULL) {
+            if (one->others->noted <= working->begun)
+                add_all(working, one->others);
+            continue;
+        }
+        uint32_t *seen = find_seen(working, one->object, one->slot);
+        if (seen == NULL || !add_read(working, (struct fact_read){one->object, one->slot}, *seen))
+            return;
+        *seen = working->turn + 1;
+    }
+    readings->noted = working->turn + 1;
+}
+
+void working_read_again(struct working *working, struct readings *readings)
+{
+    if (working_stands(working, readings->noted) ||
+        !leave_trail(working, (struct reading){.others = readings}))
         return;
-    if (working->seen[fact] == working->round + 1)
+    if (readings->noted <= working->begun)
+        add_all(working, readings);
+    readings->noted = working->turn + 1;
+}
+
+void working_read(struct working *working, const struct object *object, unsigned slot)
+{
+    uint32_t *seen = find_seen(working, object, slot);
+    if (seen == NULL || working_stands(working, *seen) ||
+        !leave_trail(working, (struct reading){object, {slot}}) ||
+        !add_read(working, (struct fact_read){object, slot}, *seen))
         return;
-    struct fact_read *reads = arena_grow(working->arena, working->reads, working->read_count,
-                                         &working->read_capacity, sizeof *reads);
-    if (reads == NULL)
-        return;
-    working->reads = reads;
-    reads[working->read_count++] = (struct fact_read){object, slot};
-    working->seen[fact] = working->round + 1;
+    *seen = working->turn + 1;
 }
 
 bool(working_missing)(struct working *working, const struct object *object, unsigned slot)

@@ -34,6 +34,22 @@ struct fact_read {
     unsigned slot;
 };
 
+/* What a piece of work has read, to be noted again as a whole by whatever rests on it. */
+struct readings {
+    struct reading *items;
+    size_t count;
+    uint32_t noted; /* the turn in which it last was, plus one */
+};
+
+/* One fact, or where `object` is NULL all that another piece of work has read. */
+struct reading {
+    const struct object *object;
+    union {
+        unsigned slot;
+        struct readings *others;
+    };
+};
+
 struct layout; /* layout.h: roof geometry, made once per review */
 struct kept;   /* kept.h: answers given before in this review */
 
@@ -46,13 +62,18 @@ struct working {
     size_t step_count, step_capacity;
     struct fact_read *reads; /* each fact once, in the order of first reading */
     size_t read_count, read_capacity;
+    struct reading
+        *trail; /* what each piece of work that still runs has read, one behind the other */
+    size_t trail_count, trail_capacity, trail_start; /* where the innermost one's begins */
     bool is_lasting;   /* the arena outlives the finding, and so the arrays are used again */
-    uint32_t *seen;    /* of each fact the round in which it was last read, plus one */
+    uint32_t *seen;    /* of each fact the turn in which it was last read, plus one; 0: never */
     size_t seen_count; /* facts that `seen` has room for */
-    uint32_t round;    /* of the finding that is made: how often working_start was called */
+    /* Each finding begins a turn, and so does each piece of work in it. `since` is the turn of the
+     * innermost piece that runs, or else `begun`, the finding's. */
+    uint32_t turn, begun, since;
     struct stop stop;
-    uint32_t sources_told; /* the round, plus one, in which all sources were last seen to be told */
-    struct layout *layout; /* these live as long as the review, not as one calculation */
+    struct layout *layout;         /* these live as long as the review, not as one calculation */
+    struct readings *sources_told; /* what told that all sources are; NULL: not yet looked at */
     struct kept *kept;
 };
 
@@ -66,6 +87,23 @@ void working_step(struct working *working, const char *source, const char *forma
     __attribute__((format(printf, 3, 4)));
 /* Notes a step that stands already: told before, with a text that lasts. */
 void working_tell(struct working *working, struct step step);
+/* A piece of work begins whose readings are wanted by themselves. */
+struct trail {
+    size_t start;
+    uint32_t since;
+};
+struct trail working_trail_open(struct working *working);
+/* What it has read so far, in an arena; NULL: no memory. */
+struct readings *working_trail_keep(const struct working *working, struct arena *arena);
+/* It has ended: `outer` is what opening gave, `kept` what it has read or NULL. */
+void working_trail_close(struct working *working, struct trail outer, struct readings *kept);
+/* Was what a turn, plus one, noted noted by the innermost piece of work? Then not again. */
+static inline bool working_stands(const struct working *working, uint32_t noted)
+{
+    return noted > working->since;
+}
+/* Notes again what a piece of work has read. */
+void working_read_again(struct working *working, struct readings *readings);
 /* Notes that a fact was read. */
 void working_read(struct working *working, const struct object *object, unsigned slot);
 

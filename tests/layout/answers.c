@@ -6,13 +6,13 @@
 #include <math.h>
 #include "roof_trial.h"
 
-struct reading {
+struct intake {
     struct trial trial;
     struct object *planes[16], *openings[16];
     size_t plane_count, opening_count;
 };
 
-static void say(struct reading *reading, const struct object *about, const char *method,
+static void say(struct intake *reading, const struct object *about, const char *method,
                 const struct amount *given, size_t count, const char *suffix)
 {
     struct amount results[CALCULATOR_RESULTS];
@@ -36,7 +36,7 @@ static void read_points(double (*points)[2], char (*edges)[16], int count)
             abort();
 }
 
-static void read_plane(struct reading *reading)
+static void read_plane(struct intake *reading)
 {
     double points[64][2], slope, east, north, azimuth;
     char edges[64][16], all[64 * 16] = "", name[16];
@@ -57,7 +57,7 @@ static void read_plane(struct reading *reading)
     reading->planes[reading->plane_count++] = plane;
 }
 
-static void read_module(struct reading *reading)
+static void read_module(struct intake *reading)
 {
     double length, width, x, y;
     char orientation[4];
@@ -68,7 +68,7 @@ static void read_module(struct reading *reading)
                orientation[0] == 'p' ? "portrait" : "landscape");
 }
 
-static void read_shape(struct reading *reading)
+static void read_shape(struct intake *reading)
 {
     double points[64][2];
     int count;
@@ -81,7 +81,7 @@ static void read_shape(struct reading *reading)
                 (size_t)count);
 }
 
-static void read_opening(struct reading *reading)
+static void read_opening(struct intake *reading)
 {
     double x, y, width;
     if (scanf("%lf %lf %lf", &x, &y, &width) != 3 || reading->opening_count >= 16)
@@ -94,7 +94,7 @@ static void read_opening(struct reading *reading)
     reading->openings[reading->opening_count++] = opening;
 }
 
-static void answer_plane(struct reading *reading, struct object *plane)
+static void answer_plane(struct intake *reading, struct object *plane)
 {
     static const char *const plain[] = {"area",
                                         "plan_area",
@@ -121,7 +121,7 @@ static void answer_plane(struct reading *reading, struct object *plane)
     say(reading, plane, "gap_between_sections", &gap, 1, "");
 }
 
-static void answer(struct reading *reading)
+static void answer(struct intake *reading)
 {
     trial_link(&reading->trial);
     say(reading, reading->trial.roof, "covered_share", NULL, 0, "");
@@ -140,10 +140,10 @@ static void answer(struct reading *reading)
 int main(void)
 {
     char word[16];
-    struct reading reading = {0};
+    struct intake reading = {0};
     while (scanf("%15s", word) == 1) {
         if (strcmp(word, "roof") == 0)
-            reading = (struct reading){.trial = trial_new()};
+            reading = (struct intake){.trial = trial_new()};
         else if (strcmp(word, "plane") == 0)
             read_plane(&reading);
         else if (strcmp(word, "module") == 0)

@@ -102,15 +102,18 @@ static void test_missing(void)
           "a plane without slope leaves the share open");
     back->facts[SLOT_roof_plane_slope].state = FACT_GIVEN;
     back->facts[SLOT_roof_plane_outline].state = FACT_MISSING;
+    working_close(&trial.working); /* another design: nothing is kept from before */
     CHECK(!ask(results, &trial, trial.roof, "covered_share", NULL, 0) &&
               trial.working.stop.slot == SLOT_roof_plane_outline,
           "a plane without outline, too");
     module->facts[SLOT_module_at].state = FACT_MISSING;
+    working_close(&trial.working);
     CHECK(!ask(results, &trial, front, "pathway_width", NULL, 0) &&
               trial.working.stop.object == module,
           "a module without a place is named");
     module->facts[SLOT_module_at].state = FACT_GIVEN;
     model->facts[SLOT_module_model_width].state = FACT_MISSING;
+    working_close(&trial.working);
     CHECK(!ask(results, &trial, front, "covered_area", NULL, 0) &&
               trial.working.stop.object == model,
           "a model without width is named");
@@ -313,6 +316,7 @@ static void test_neighbours(void)
     double straddling = answer(&trial, south, "straddling_pathway_width", &hip, 1);
     CHECK(straddling > 1.5 && straddling <= 2 + 1e-9, "up the hip, over both");
     north->facts[SLOT_roof_plane_plan_origin].state = FACT_MISSING;
+    working_close(&trial.working);
     CHECK(stop_of(&trial, south, "adjacent_pathway_width", NULL, 0) == STOP_MISSING,
           "a plane that is not placed might be adjacent");
     trial_free(&trial);
