@@ -161,7 +161,7 @@ static bool widen(struct kept *kept)
 
 static struct kept *kept_new(const struct design *design)
 {
-    size_t things = design != NULL ? design_count_things(design) : 0;
+    size_t things = design != NULL ? design->thing_count : 0;
     struct arena *arena = arena_new();
     struct kept *kept = arena != NULL ? arena_take(arena, sizeof *kept) : NULL;
     if (kept == NULL) {

@@ -44,6 +44,7 @@ struct object *design_add(struct design *design, enum kind_id id, struct object 
         return NULL;
     object->place = place;
     object->ordinal = all->count;
+    object->number = design->thing_count++;
     object->first_fact = design->fact_count;
     design->fact_count += kind->fact_count;
     for (size_t slot = 0; slot < kind->fact_count; slot++)
@@ -51,14 +52,6 @@ struct object *design_add(struct design *design, enum kind_id id, struct object 
     all->items = items;
     items[all->count++] = object;
     return object;
-}
-
-size_t design_count_things(const struct design *design)
-{
-    size_t things = 0;
-    for (size_t id = 0; id < KIND_COUNT; id++)
-        things += design->of_kind[id].count;
-    return things;
 }
 
 struct object *design_find(const struct design *design, kind_set kinds, const char *name,

@@ -48,6 +48,7 @@ struct object {
     struct place place;
     struct object *parent; /* NULL: the design itself */
     size_t ordinal;        /* among its kind, from 0, in file order */
+    size_t number;         /* among all things of the design, from 0 */
     size_t first_fact;     /* number of its first fact among all of the design */
     struct fact facts[];
 };
@@ -62,7 +63,8 @@ struct design {
     const char *path;
     struct object *root;
     struct objects of_kind[KIND_COUNT]; /* all things of a kind, in file order */
-    size_t fact_count;                  /* of all things together, told or not */
+    size_t thing_count;
+    size_t fact_count; /* of all things together, told or not */
     /* Where things of a kind may still be untold: a list, or what would hold it, that is missing.
      * No object: all are told. Set by design_link. */
     struct {
@@ -77,7 +79,6 @@ struct design *design_new(struct arena *arena, const char *path);
  * that. NULL: no memory. */
 struct object *design_add(struct design *design, enum kind_id kind, struct object *parent,
                           const char *name, struct place place);
-size_t design_count_things(const struct design *design);
 /* A thing by name or path among some kinds; a name that stands several times finds none and sets
  * *is_ambiguous. */
 struct object *design_find(const struct design *design, kind_set kinds, const char *name,

@@ -27,71 +27,71 @@ static const char *name_fact(char *buffer, size_t size, const struct object *obj
 }
 
 static bool read_length(double *out, struct design_reader *reader, const struct node *node,
-                        const char *example)
+                        const struct fact_row *row)
 {
     struct quantity_fault fault;
     struct quantity quantity;
-    if (!expect_node(reader->complaints, node, NODE_SCALAR, example))
+    if (!expect_value(reader, reader->complaints, node, NODE_SCALAR, row))
         return false;
     if (!quantity_read(&quantity, node->text, node->length, measure_dimension(LENGTH), &fault))
-        return complain_inside(reader->complaints, node, fault.offset, fault.code, example, "%s",
-                               fault.message);
+        return complain_inside(reader->complaints, node, fault.offset, fault.code,
+                               example_of(reader, row), "%s", fault.message);
     *out = quantity.value;
     return true;
 }
 
 static bool read_point(struct point *out, struct design_reader *reader, const struct node *node,
-                       const char *example)
+                       const struct fact_row *row)
 {
-    if (!expect_node(reader->complaints, node, NODE_SEQUENCE, example))
+    if (!expect_value(reader, reader->complaints, node, NODE_SEQUENCE, row))
         return false;
     if (node->length != 2)
-        return complain(reader->complaints, node, "point", example,
+        return complain(reader->complaints, node, "point", example_of(reader, row),
                         "a point is two lengths, along the eave and up the slope; here are %zu",
                         node->length);
-    bool x = read_length(&out->x, reader, node->items[0], example);
-    bool y = read_length(&out->y, reader, node->items[1], example);
+    bool x = read_length(&out->x, reader, node->items[0], row);
+    bool y = read_length(&out->y, reader, node->items[1], row);
     return x && y;
 }
 
 static bool read_points(struct fact *fact, struct design_reader *reader, const struct node *node,
-                        const char *example)
+                        const struct fact_row *row)
 {
-    if (!expect_node(reader->complaints, node, NODE_SEQUENCE, example))
+    if (!expect_value(reader, reader->complaints, node, NODE_SEQUENCE, row))
         return false;
     if (node->length < 3)
-        return complain(reader->complaints, node, "points", example,
+        return complain(reader->complaints, node, "points", example_of(reader, row),
                         "an outline has at least three corners; here are %zu", node->length);
     struct point *points = arena_take(reader->arena, node->length * sizeof *points);
     bool are_right = points != NULL;
     for (size_t i = 0; points != NULL && i < node->length; i++)
-        are_right = read_point(&points[i], reader, node->items[i], example) && are_right;
+        are_right = read_point(&points[i], reader, node->items[i], row) && are_right;
     fact->is.points = points;
     fact->count = node->length;
     return are_right;
 }
 
 static bool check_range(struct design_reader *reader, const struct node *node,
-                        const struct fact_row *row, double number, const char *example)
+                        const struct fact_row *row, double number)
 {
     if (number_compare(number, row->low) >= 0 && number_compare(number, row->high) <= 0)
         return true;
     const char *unit = row->type == TYPE_QUANTITY ? row->unit : "";
-    return complain(reader->complaints, node, "range", example,
+    return complain(reader->complaints, node, "range", example_of(reader, row),
                     "%s is %.6g%s%s; believable values run from %g to %g%s%s", row->name, number,
                     *unit ? " " : "", unit, row->low, row->high, *unit ? " " : "", unit);
 }
 
 static bool read_quantity(struct fact *fact, struct design_reader *reader, const struct node *node,
-                          const struct fact_row *row, const char *example)
+                          const struct fact_row *row)
 {
     struct quantity_fault fault;
     struct quantity quantity;
     struct dimension want = measure_dimension(row->measure);
     if (!quantity_read(&quantity, node->text, node->length, want, &fault))
-        return complain_inside(reader->complaints, node, fault.offset, fault.code, example, "%s",
-                               fault.message);
-    if (!check_range(reader, node, row, quantity_as(quantity, row->unit), example))
+        return complain_inside(reader->complaints, node, fault.offset, fault.code,
+                               example_of(reader, row), "%s", fault.message);
+    if (!check_range(reader, node, row, quantity_as(quantity, row->unit)))
         return false;
     fact->is.number = quantity.value;
     fact->unit = quantity.unit;
@@ -99,35 +99,35 @@ static bool read_quantity(struct fact *fact, struct design_reader *reader, const
 }
 
 static bool read_number(struct fact *fact, struct design_reader *reader, const struct node *node,
-                        const struct fact_row *row, const char *example)
+                        const struct fact_row *row)
 {
     struct quantity_fault fault;
     struct quantity number;
     if (!quantity_read(&number, node->text, node->length, measure_dimension(PURE_NUMBER), &fault))
-        return complain_inside(reader->complaints, node, fault.offset, fault.code, example, "%s",
-                               fault.message);
+        return complain_inside(reader->complaints, node, fault.offset, fault.code,
+                               example_of(reader, row), "%s", fault.message);
     fact->is.number = number.value;
-    return check_range(reader, node, row, number.value, example);
+    return check_range(reader, node, row, number.value);
 }
 
 static bool read_count(struct fact *fact, struct design_reader *reader, const struct node *node,
-                       const struct fact_row *row, const char *example)
+                       const struct fact_row *row)
 {
     for (size_t i = 0; i < node->length; i++)
         if (node->text[i] < '0' || node->text[i] > '9')
-            return complain_inside(reader->complaints, node, i, "count", example,
+            return complain_inside(reader->complaints, node, i, "count", example_of(reader, row),
                                    "%s is counted: a whole number is needed, not '%.40s'",
                                    row->name, node->text);
     return number_read(&fact->is.number, node->text, node->length)
-               ? check_range(reader, node, row, fact->is.number, example)
-               : complain(reader->complaints, node, "count", example,
+               ? check_range(reader, node, row, fact->is.number)
+               : complain(reader->complaints, node, "count", example_of(reader, row),
                           "a whole number is needed, not '%.40s'", node->text);
 }
 
 static bool read_word(const char **out, struct design_reader *reader, const struct node *node,
-                      const struct fact_row *row, const char *example)
+                      const struct fact_row *row)
 {
-    if (!expect_node(reader->complaints, node, NODE_SCALAR, example))
+    if (!expect_value(reader, reader->complaints, node, NODE_SCALAR, row))
         return false;
     *out = vocabulary_find(row->vocabulary, node->text);
     if (*out != NULL)
@@ -142,19 +142,20 @@ static bool read_word(const char **out, struct design_reader *reader, const stru
 }
 
 static bool read_words(struct fact *fact, struct design_reader *reader, const struct node *node,
-                       const struct fact_row *row, const char *example)
+                       const struct fact_row *row)
 {
-    if (!expect_node(reader->complaints, node, NODE_SEQUENCE, example))
+    if (!expect_value(reader, reader->complaints, node, NODE_SEQUENCE, row))
         return false;
     const char **words = arena_take(reader->arena, (node->length + 1) * sizeof *words);
     bool are_right = words != NULL;
     for (size_t i = 0; words != NULL && i < node->length; i++) {
         const struct node *item = node->items[i];
         if (row->type == TYPE_TEXTS) {
-            are_right = expect_node(reader->complaints, item, NODE_SCALAR, example) && are_right;
+            are_right =
+                expect_value(reader, reader->complaints, item, NODE_SCALAR, row) && are_right;
             words[i] = item->text;
         } else
-            are_right = read_word(&words[i], reader, item, row, example) && are_right;
+            are_right = read_word(&words[i], reader, item, row) && are_right;
     }
     fact->is.words = words;
     fact->count = node->length;
@@ -162,34 +163,34 @@ static bool read_words(struct fact *fact, struct design_reader *reader, const st
 }
 
 static bool read_yesno(struct fact *fact, struct design_reader *reader, const struct node *node,
-                       const struct fact_row *row, const char *example)
+                       const struct fact_row *row)
 {
     bool is_yes = strcmp(node->text, "yes") == 0 || strcmp(node->text, "true") == 0;
     bool is_no = strcmp(node->text, "no") == 0 || strcmp(node->text, "false") == 0;
     fact->is.yes = is_yes;
     return is_yes || is_no ||
-           complain(reader->complaints, node, "yes-or-no", example,
+           complain(reader->complaints, node, "yes-or-no", example_of(reader, row),
                     "%s is yes or no, not '%.40s' (leave it blank while nobody knows)", row->name,
                     node->text);
 }
 
 static bool read_scalar(struct fact *fact, struct design_reader *reader, const struct node *node,
-                        const struct fact_row *row, const char *example)
+                        const struct fact_row *row)
 {
     switch (row->type) {
     case TYPE_QUANTITY:
-        return read_quantity(fact, reader, node, row, example);
+        return read_quantity(fact, reader, node, row);
     case TYPE_NUMBER:
-        return read_number(fact, reader, node, row, example);
+        return read_number(fact, reader, node, row);
     case TYPE_COUNT:
-        return read_count(fact, reader, node, row, example);
+        return read_count(fact, reader, node, row);
     case TYPE_CHOICE:
-        return read_word(&fact->is.word, reader, node, row, example);
+        return read_word(&fact->is.word, reader, node, row);
     case TYPE_YESNO:
-        return read_yesno(fact, reader, node, row, example);
+        return read_yesno(fact, reader, node, row);
     case TYPE_DATE:
         return date_read(&fact->is.date, node->text, node->length) ||
-               complain(reader->complaints, node, "date", example,
+               complain(reader->complaints, node, "date", example_of(reader, row),
                         "'%.40s' is no day of the calendar; write year-month-day", node->text);
     default:
         fact->is.word = node->text;
@@ -235,20 +236,20 @@ static const struct node *unwrap(struct fact *fact, struct design_reader *reader
 }
 
 static bool read_value(struct fact *fact, struct design_reader *reader, const struct node *node,
-                       const struct fact_row *row, const char *example)
+                       const struct fact_row *row)
 {
     switch (row->type) {
     case TYPE_WORDS:
     case TYPE_WORD_LIST:
     case TYPE_TEXTS:
-        return read_words(fact, reader, node, row, example);
+        return read_words(fact, reader, node, row);
     case TYPE_POINT:
-        return read_point(&fact->is.point, reader, node, example);
+        return read_point(&fact->is.point, reader, node, row);
     case TYPE_POINTS:
-        return read_points(fact, reader, node, example);
+        return read_points(fact, reader, node, row);
     default:
-        return expect_node(reader->complaints, node, NODE_SCALAR, example) &&
-               read_scalar(fact, reader, node, row, example);
+        return expect_value(reader, reader->complaints, node, NODE_SCALAR, row) &&
+               read_scalar(fact, reader, node, row);
     }
 }
 
@@ -263,7 +264,6 @@ void read_fact(struct design_reader *reader, struct object *object, unsigned slo
 {
     const struct fact_row *row = object_row(object, slot);
     struct fact *fact = &object->facts[slot];
-    const char *example = example_of(reader, object->kind, slot);
     char named[160];
     if (row->type == TYPE_INVERSE) {
         complain(reader->complaints, node, "derived", NULL,
@@ -282,6 +282,6 @@ void read_fact(struct design_reader *reader, struct object *object, unsigned slo
         fact->state = FACT_NONE;
     else if (row->type == TYPE_REFERENCE || row->type == TYPE_REFERENCES)
         wait_for_reference(reader, object, slot, node);
-    else if (read_value(fact, reader, node, row, example))
+    else if (read_value(fact, reader, node, row))
         fact->state = FACT_GIVEN;
 }

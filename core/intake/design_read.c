@@ -44,20 +44,17 @@ struct object *add_named(struct design_reader *reader, enum kind_id kind, struct
     return index_add(&reader->names[kind], object->path, object) ? object : NULL;
 }
 
-const char *example_of(struct design_reader *reader, const struct kind *kind, unsigned slot)
+const char *example_of(struct design_reader *reader, const struct fact_row *row)
 {
-    const char **of_kind = reader->examples[kind->id];
     char example[200];
-    if (of_kind == NULL)
-        of_kind = arena_take(reader->arena, kind->fact_count * sizeof *of_kind);
-    reader->examples[kind->id] = of_kind;
-    if (of_kind == NULL)
-        return NULL;
-    if (of_kind[slot] == NULL) {
-        fact_write_example(example, sizeof example, &kind->facts[slot]);
-        of_kind[slot] = arena_copy(reader->arena, example, strlen(example));
-    }
-    return of_kind[slot];
+    fact_write_example(example, sizeof example, row);
+    return arena_copy(reader->arena, example, strlen(example));
+}
+
+bool expect_value(struct design_reader *reader, struct complaints *complaints,
+                  const struct node *node, enum node_type type, const struct fact_row *row)
+{
+    return node->type == type || expect_node(complaints, node, type, example_of(reader, row));
 }
 
 /* Reads one thing of a list: a mapping with a name. */
@@ -65,17 +62,16 @@ static void read_item(struct design_reader *reader, struct object *parent, unsig
                       const struct node *node)
 {
     const struct fact_row *row = object_row(parent, slot);
-    const char *example = example_of(reader, parent->kind, slot);
-    if (!expect_node(reader->complaints, node, NODE_MAPPING, example))
+    if (!expect_value(reader, reader->complaints, node, NODE_MAPPING, row))
         return;
     const struct node *name = node_find(node, "name");
     if (name == NULL || name->type != NODE_SCALAR || name->length == 0) {
-        complain(reader->complaints, name != NULL ? name : node, "name", example,
+        complain(reader->complaints, name != NULL ? name : node, "name", example_of(reader, row),
                  "each %s needs a name of its own", kind_at(row->kind)->name);
         return;
     }
     if (!is_name_right(name->text)) {
-        complain(reader->complaints, name, "name", example,
+        complain(reader->complaints, name, "name", example_of(reader, row),
                  "a name has at most 80 letters and no '/' or '|', unlike '%.80s'", name->text);
         return;
     }
@@ -88,7 +84,6 @@ void read_list(struct design_reader *reader, struct object *object, unsigned slo
                const struct node *node)
 {
     struct fact *fact = &object->facts[slot];
-    const char *example = example_of(reader, object->kind, slot);
     if (fact->count == 0)
         fact->place = node->place;
     if (node_is_blank(node))
@@ -99,7 +94,8 @@ void read_list(struct design_reader *reader, struct object *object, unsigned slo
         return;
     }
     if (node->type != NODE_SEQUENCE) {
-        complain(reader->complaints, node, "node-type", example,
+        complain(reader->complaints, node, "node-type",
+                 example_of(reader, object_row(object, slot)),
                  "a list is needed here, not %s; an empty one says none, an unknown one is left "
                  "blank",
                  node->type == NODE_SCALAR ? "a single value" : "a block of keys");
@@ -114,7 +110,7 @@ static void read_one(struct design_reader *reader, struct object *object, unsign
                      const struct node *node)
 {
     struct fact *fact = &object->facts[slot];
-    const char *example = example_of(reader, object->kind, slot);
+    const struct fact_row *row = object_row(object, slot);
     fact->place = node->place;
     if (node_is_blank(node))
         return;
@@ -122,10 +118,9 @@ static void read_one(struct design_reader *reader, struct object *object, unsign
         fact->state = FACT_NONE;
         return;
     }
-    if (!expect_node(reader->complaints, node, NODE_MAPPING, example))
+    if (!expect_value(reader, reader->complaints, node, NODE_MAPPING, row))
         return;
-    struct object *child =
-        design_add(reader->design, object_row(object, slot)->kind, object, NULL, node->place);
+    struct object *child = design_add(reader->design, row->kind, object, NULL, node->place);
     if (child == NULL)
         return;
     fact->state = FACT_GIVEN;

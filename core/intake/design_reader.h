@@ -29,16 +29,18 @@ struct design_reader {
     struct index names[KIND_COUNT]; /* path → thing */
     struct pending *pending;
     size_t pending_count, pending_capacity;
-    struct expansion *module_rows;     /* by the row's ordinal */
-    const struct design_edits *edits;  /* or NULL */
-    bool *is_edited;                   /* by edit: has it found its thing? */
-    const char **examples[KIND_COUNT]; /* by slot; NULL: not asked for yet */
+    struct expansion *module_rows;    /* by the row's ordinal */
+    const struct design_edits *edits; /* or NULL */
+    bool *is_edited;                  /* by edit: has it found its thing? */
 };
 
 /* Reads a thing's facts from a mapping. Mistakes are complaints; reading goes on. */
 void read_object(struct design_reader *reader, struct object *object, const struct node *node);
-/* A right example of a fact, made once; NULL: no memory. */
-const char *example_of(struct design_reader *reader, const struct kind *kind, unsigned slot);
+/* A right example of a fact; NULL: no memory. */
+const char *example_of(struct design_reader *reader, const struct fact_row *row);
+/* Is the node of the type that a fact takes? Else complains, with a right example. */
+bool expect_value(struct design_reader *reader, struct complaints *complaints,
+                  const struct node *node, enum node_type type, const struct fact_row *row);
 /* Reads one fact that stands in its thing's own line: everything but ONE and LIST. */
 void read_fact(struct design_reader *reader, struct object *object, unsigned slot,
                const struct node *node);

@@ -38,8 +38,7 @@ static struct object *find_named(struct design_reader *reader, const struct pend
                                  const struct node *node)
 {
     const struct fact_row *row = object_row(pending->object, pending->slot);
-    const char *example = example_of(reader, pending->object->kind, pending->slot);
-    if (!expect_node(pending->complaints, node, NODE_SCALAR, example))
+    if (!expect_value(reader, pending->complaints, node, NODE_SCALAR, row))
         return NULL;
     for (size_t id = 0; id < KIND_COUNT; id++) {
         struct object *object =

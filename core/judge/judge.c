@@ -332,9 +332,9 @@ bool judge_review(struct findings *findings, struct judge *judge, const struct d
     judge->page = findings->arena;
     judge->problems = problems;
     limits_fit(judge, design);
-    room_forget_objects(judge->lua);
+    room_forget_shown(judge->lua);
     judge->told = arena_take(findings->arena, design->fact_count * sizeof *judge->told);
-    bool is_kept = judge->told != NULL;
+    bool is_kept = judge->told != NULL && judge->shown != NULL;
     for (size_t i = 0; is_kept && i < rulebook->rule_count; i++) {
         judge->rule = &rulebook->rules[i];
         if (judge->rule->holds)

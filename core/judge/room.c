@@ -168,6 +168,8 @@ static int fill(lua_State *lua)
 {
     lua_newtable(lua);
     lua_rawsetp(lua, LUA_REGISTRYINDEX, &room_words);
+    lua_pushboolean(lua, false);
+    room_judge(lua)->shown_table = luaL_ref(lua, LUA_REGISTRYINDEX);
     room_add_quantities(lua);
     room_add_views(lua);
     room_add_words(lua);

@@ -91,6 +91,8 @@ struct judge {
     size_t rule_results;      /* recorded in all findings of the rule */
     struct arena *arena;      /* the judge's own, for compiled files */
     struct index files;       /* path → struct rule_text */
+    /* Numbers in Lua's registry; 0: not yet made. */
+    int metatables[THING_BOOK + 1], kind_metatables[KIND_COUNT], shown_table, book;
     /* The review that runs: */
     const struct design *design;
     const struct rulebook *rulebook;
@@ -99,6 +101,8 @@ struct judge {
     struct problems *problems;
     struct arena *page;        /* the findings' arena */
     const struct input **told; /* by number of the fact; NULL: no finding rests on it so far */
+    uint32_t *shown;           /* where its view stands, by key; 0: it has none */
+    size_t shown_count, shown_most;
     const struct rule *rule;
     const char *gave_up; /* the rule ran away, so that it is not run again; or NULL */
     struct stir *stir;   /* or NULL */
@@ -158,10 +162,19 @@ void room_push_quantity(lua_State *lua, struct quantity quantity);
 struct quantity *room_to_quantity(lua_State *lua, int index); /* NULL: it is none */
 /* The tag of a userdata of ours, or 0. */
 int room_tag(lua_State *lua, int index);
+/* room_shown.c */
+/* A review begins: what the last one showed is nothing to it. */
+void room_forget_shown(lua_State *lua);
+/* A fact's key is its number among all; this is that of a thing. */
+size_t room_key_of_object(lua_State *lua, const struct object *object);
+/* Pushes what was shown before. False: nothing was. */
+bool room_show_again(lua_State *lua, size_t key);
+/* Keeps the view at the top, as long as there is room for it. */
+void room_keep_shown(lua_State *lua, size_t key);
 /* room_view.c */
+/* An empty thing of ours with its metatable, at the top. */
+void *room_new_thing(lua_State *lua, size_t size, enum thing_tag tag);
 void room_push_object(lua_State *lua, const struct object *object);
-/* The views of the last review's things must not be found by this one's. */
-void room_forget_objects(lua_State *lua);
 void room_push_book(lua_State *lua);
 void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of);
 void room_push_amount(lua_State *lua, const struct amount *amount);

@@ -3,8 +3,6 @@
 
 #include <string.h>
 
-static const char book_name[] = "plumbrule.book";
-
 static int note_value(lua_State *lua, const struct value *value)
 {
     struct judge *judge = room_judge(lua);
@@ -123,22 +121,23 @@ static int refuse_setting(lua_State *lua)
 /* It holds nothing, so that one serves all calls. */
 void room_push_book(lua_State *lua)
 {
-    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, book_name) == LUA_TUSERDATA)
+    int *place = &room_judge(lua)->book;
+    if (*place != 0) {
+        lua_rawgeti(lua, LUA_REGISTRYINDEX, *place);
         return;
-    lua_pop(lua, 1);
+    }
     struct thing_book *thing = lua_newuserdatauv(lua, sizeof *thing, 0);
     thing->tag = THING_BOOK;
-    if (luaL_newmetatable(lua, book_name)) {
-        lua_pushcfunction(lua, book_index);
-        lua_setfield(lua, -2, "__index");
-        lua_pushcfunction(lua, refuse_setting);
-        lua_setfield(lua, -2, "__newindex");
-        lua_pushboolean(lua, false);
-        lua_setfield(lua, -2, "__metatable");
-        lua_pushliteral(lua, "book");
-        lua_setfield(lua, -2, "__name");
-    }
+    lua_createtable(lua, 0, 4);
+    lua_pushcfunction(lua, book_index);
+    lua_setfield(lua, -2, "__index");
+    lua_pushcfunction(lua, refuse_setting);
+    lua_setfield(lua, -2, "__newindex");
+    lua_pushboolean(lua, false);
+    lua_setfield(lua, -2, "__metatable");
+    lua_pushliteral(lua, "book");
+    lua_setfield(lua, -2, "__name");
     lua_setmetatable(lua, -2);
     lua_pushvalue(lua, -1);
-    lua_rawsetp(lua, LUA_REGISTRYINDEX, book_name);
+    *place = luaL_ref(lua, LUA_REGISTRYINDEX);
 }

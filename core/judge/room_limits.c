@@ -168,7 +168,7 @@ void limits_set(struct judge *judge, const struct judge_limits *asked)
 void limits_fit(struct judge *judge, const struct design *design)
 {
     enum { USUAL_THINGS = 1000 }; /* a house has a few hundred; a rule may look at each */
-    size_t things = design != NULL ? design_count_things(design) : 0;
+    size_t things = design != NULL ? design->thing_count : 0;
     double share = things > USUAL_THINGS ? (double)things / USUAL_THINGS : 1;
     double budget = share * (double)judge->limits.instructions;
     judge->budget = budget < (double)(LONG_MAX / 4) ? (long)budget : LONG_MAX / 4;

@@ -5,8 +5,6 @@
 
 #include "unit.h"
 
-static const char metatable_name[] = "plumbrule.quantity";
-
 int room_tag(lua_State *lua, int index)
 {
     /* Every full userdata in the state is ours. */
@@ -28,11 +26,8 @@ void room_push_quantity(lua_State *lua, struct quantity quantity)
         lua_pushnumber(lua, quantity.value);
         return;
     }
-    struct thing_quantity *thing = lua_newuserdatauv(lua, sizeof *thing, 0);
-    thing->tag = THING_QUANTITY;
+    struct thing_quantity *thing = room_new_thing(lua, sizeof *thing, THING_QUANTITY);
     thing->quantity = quantity;
-    lua_rawgetp(lua, LUA_REGISTRYINDEX, metatable_name);
-    lua_setmetatable(lua, -2);
 }
 
 /* A quantity, or a plain number as a pure one. */
@@ -211,7 +206,7 @@ void room_add_quantities(lua_State *lua)
 {
     lua_newtable(lua);
     lua_pushvalue(lua, -1);
-    lua_rawsetp(lua, LUA_REGISTRYINDEX, metatable_name);
+    room_judge(lua)->metatables[THING_QUANTITY] = luaL_ref(lua, LUA_REGISTRYINDEX);
     luaL_setfuncs(lua, metamethods, 0);
     lua_pushboolean(lua, false);
     lua_setfield(lua, -2, "__metatable");

@@ -5,14 +5,11 @@
 #include <stdio.h>
 #include <string.h>
 
-static const char list_name[] = "plumbrule.list", words_name[] = "plumbrule.words",
-                  word_name[] = "plumbrule.word", date_name[] = "plumbrule.date";
-
-static void *new_thing(lua_State *lua, size_t size, enum thing_tag tag, const char *metatable)
+void *room_new_thing(lua_State *lua, size_t size, enum thing_tag tag)
 {
     void *thing = lua_newuserdatauv(lua, size, 0);
     *(enum thing_tag *)thing = tag;
-    lua_rawgetp(lua, LUA_REGISTRYINDEX, metatable);
+    lua_rawgeti(lua, LUA_REGISTRYINDEX, room_judge(lua)->metatables[tag]);
     lua_setmetatable(lua, -2);
     return thing;
 }
@@ -21,7 +18,7 @@ static void *new_thing(lua_State *lua, size_t size, enum thing_tag tag, const ch
 
 void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of)
 {
-    struct thing_word *thing = new_thing(lua, sizeof *thing, THING_WORD, word_name);
+    struct thing_word *thing = room_new_thing(lua, sizeof *thing, THING_WORD);
     thing->word = word;
     thing->words = words;
     thing->of = of;
@@ -51,8 +48,10 @@ static int word_is(lua_State *lua)
         return luaL_error(lua, "is() needs a word");
     for (int i = 2; i <= lua_gettop(lua); i++) {
         const char *word = luaL_checkstring(lua, i);
-        check_word(lua, word, thing->words, thing->of);
-        is_any = is_any || text_is_same(word, thing->word);
+        if (text_is_same(word, thing->word))
+            is_any = true;
+        else
+            check_word(lua, word, thing->words, thing->of);
     }
     lua_pushboolean(lua, is_any);
     return 1;
@@ -94,7 +93,7 @@ static int words_count(lua_State *lua)
 
 static void push_list(lua_State *lua, const struct fact *fact)
 {
-    struct thing_list *thing = new_thing(lua, sizeof *thing, THING_LIST, list_name);
+    struct thing_list *thing = room_new_thing(lua, sizeof *thing, THING_LIST);
     thing->objects = fact->state == FACT_NONE ? NULL : fact->is.objects;
     thing->count = fact->state == FACT_NONE ? 0 : fact->count;
 }
@@ -141,7 +140,7 @@ static void push_one(lua_State *lua, const struct object *object, unsigned slot)
 
 static void push_words(lua_State *lua, const struct object *object, unsigned slot)
 {
-    struct thing_words *thing = new_thing(lua, sizeof *thing, THING_WORDS, words_name);
+    struct thing_words *thing = room_new_thing(lua, sizeof *thing, THING_WORDS);
     thing->fact = object_fact(object, slot);
     thing->row = object_row(object, slot);
 }
@@ -157,11 +156,14 @@ static int push_fact(lua_State *lua, const struct object *object, unsigned slot)
         (working_missing)(working, object, slot);
         return room_raise_stop(lua);
     }
-    switch (row->type) {
-    case TYPE_ONE:
-    case TYPE_REFERENCE:
+    if (row->type == TYPE_ONE || row->type == TYPE_REFERENCE) {
         push_one(lua, object, slot);
-        break;
+        return 1;
+    }
+    size_t key = object->first_fact + slot;
+    if (room_show_again(lua, key))
+        return 1;
+    switch (row->type) {
     case TYPE_LIST:
     case TYPE_REFERENCES:
     case TYPE_INVERSE:
@@ -183,6 +185,8 @@ static int push_fact(lua_State *lua, const struct object *object, unsigned slot)
         room_push_amount(lua, &amount);
     }
     }
+    if (lua_type(lua, -1) == LUA_TUSERDATA)
+        room_keep_shown(lua, key);
     return 1;
 }
 
@@ -270,61 +274,31 @@ static void close_metatable(lua_State *lua, const char *name)
 
 static void push_metatable(lua_State *lua, const struct kind *kind)
 {
-    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, kind) != LUA_TNIL)
+    int *place = &room_judge(lua)->kind_metatables[kind->id];
+    if (*place != 0) {
+        lua_rawgeti(lua, LUA_REGISTRYINDEX, *place);
         return;
-    lua_pop(lua, 1);
+    }
     lua_newtable(lua);
     push_names(lua, kind);
     lua_pushcclosure(lua, object_index, 1);
     lua_setfield(lua, -2, "__index");
     close_metatable(lua, kind->name);
     lua_pushvalue(lua, -1);
-    lua_rawsetp(lua, LUA_REGISTRYINDEX, kind);
-}
-
-/* Key of the registry: the views of this review by their thing, so that each is made once. */
-static const char views;
-
-/* Pushes the table of views, or nothing. */
-static bool push_views(lua_State *lua)
-{
-    enum { KEPT_MOST = 4096 }; /* in larger designs the table would pass what a rule may hold */
-    if (lua_rawgetp(lua, LUA_REGISTRYINDEX, &views) == LUA_TTABLE)
-        return true;
-    lua_pop(lua, 1);
-    size_t things = design_count_things(room_judge(lua)->design);
-    if (things > KEPT_MOST)
-        return false;
-    lua_createtable(lua, 0, (int)things); /* whole at once: it never grows under a rule */
-    lua_pushvalue(lua, -1);
-    lua_rawsetp(lua, LUA_REGISTRYINDEX, &views);
-    return true;
+    *place = luaL_ref(lua, LUA_REGISTRYINDEX);
 }
 
 void room_push_object(lua_State *lua, const struct object *object)
 {
-    bool is_kept = push_views(lua);
-    if (is_kept && lua_rawgetp(lua, -1, object) == LUA_TUSERDATA) {
-        lua_remove(lua, -2);
+    size_t key = room_key_of_object(lua, object);
+    if (room_show_again(lua, key))
         return;
-    }
-    lua_pop(lua, is_kept);
     struct thing_object *thing = lua_newuserdatauv(lua, sizeof *thing, 0);
     thing->tag = THING_OBJECT;
     thing->object = object;
     push_metatable(lua, object->kind);
     lua_setmetatable(lua, -2);
-    if (is_kept) {
-        lua_pushvalue(lua, -1);
-        lua_rawsetp(lua, -3, object);
-        lua_remove(lua, -2);
-    }
-}
-
-void room_forget_objects(lua_State *lua)
-{
-    lua_pushnil(lua);
-    lua_rawsetp(lua, LUA_REGISTRYINDEX, &views);
+    room_keep_shown(lua, key);
 }
 
 /* ---- dates ---- */
@@ -367,7 +341,7 @@ void room_push_amount(lua_State *lua, const struct amount *amount)
         lua_pushstring(lua, amount->word);
         break;
     case AMOUNT_DATE: {
-        struct thing_date *thing = new_thing(lua, sizeof *thing, THING_DATE, date_name);
+        struct thing_date *thing = room_new_thing(lua, sizeof *thing, THING_DATE);
         thing->date = amount->date;
         break;
     }
@@ -376,12 +350,12 @@ void room_push_amount(lua_State *lua, const struct amount *amount)
     }
 }
 
-static void add_metatable(lua_State *lua, const char *name, const luaL_Reg *methods,
-                          lua_CFunction index)
+static void add_metatable(lua_State *lua, enum thing_tag tag, const char *name,
+                          const luaL_Reg *methods, lua_CFunction index)
 {
     lua_newtable(lua);
     lua_pushvalue(lua, -1);
-    lua_rawsetp(lua, LUA_REGISTRYINDEX, name);
+    room_judge(lua)->metatables[tag] = luaL_ref(lua, LUA_REGISTRYINDEX);
     lua_newtable(lua);
     luaL_setfuncs(lua, methods, 0);
     if (index != NULL)
@@ -389,7 +363,7 @@ static void add_metatable(lua_State *lua, const char *name, const luaL_Reg *meth
     else
         room_freeze(lua);
     lua_setfield(lua, -2, "__index");
-    close_metatable(lua, strchr(name, '.') + 1);
+    close_metatable(lua, name);
 }
 
 void room_add_views(lua_State *lua)
@@ -399,17 +373,17 @@ void room_add_views(lua_State *lua)
         {"has", words_has}, {"count", words_count}, {NULL, NULL}};
     static const luaL_Reg list_methods[] = {{"count", list_count}, {NULL, NULL}};
     static const luaL_Reg none[] = {{NULL, NULL}};
-    add_metatable(lua, word_name, word_methods, NULL);
+    add_metatable(lua, THING_WORD, "word", word_methods, NULL);
     lua_pop(lua, 1);
-    add_metatable(lua, words_name, words_methods, NULL);
+    add_metatable(lua, THING_WORDS, "words", words_methods, NULL);
     lua_pushcfunction(lua, words_count);
     lua_setfield(lua, -2, "__len");
     lua_pop(lua, 1);
-    add_metatable(lua, list_name, list_methods, list_index);
+    add_metatable(lua, THING_LIST, "list", list_methods, list_index);
     lua_pushcfunction(lua, list_count);
     lua_setfield(lua, -2, "__len");
     lua_pop(lua, 1);
-    add_metatable(lua, date_name, none, NULL);
+    add_metatable(lua, THING_DATE, "date", none, NULL);
     lua_pushcfunction(lua, date_is_less);
     lua_setfield(lua, -2, "__lt");
     lua_pushcfunction(lua, date_is_at_most);
