@@ -574,7 +574,7 @@ local function put_panel(name, rating, of, sources, duty)
   local is_main = name == "main"
   item(2, name, "model", model, "is_service_panel", is_main and "yes" or "no", "fed_from", is_main and "none" or "main", "feeder", of.feeder or "none",
     "status", is_main and pick { "existing", "existing", "new" } or "new", "location", mostly(pick { "garage", "outside wall", "basement" }, "clothes closet", "bathroom"),
-    "detached_building", "no", "main_lugs_only", is_main and "no" or "yes", "split_bus", mostly("no", "yes"), "spaces", spaces, "free_spaces", mostly(math.max(between(4, spaces // 2, 1), 2 * #sources), 0), "takes_tandems", "no",
+    "readily_accessible", "yes", "handle_height", mostly("6 ft", "7 ft"), "detached_building", "no", "main_lugs_only", is_main and "no" or "yes", "split_bus", mostly("no", "yes"), "spaces", spaces, "free_spaces", mostly(math.max(between(4, spaces // 2, 1), 2 * #sources), 0), "takes_tandems", "no",
     "interrupting_rating", mostly("22 kA", "10 kA"), "taps_allowed", "no", "working_space", inline("depth", feet(mostly(pick { 3, 3.5, 4 }, 2.5)), "width", "36 in", "height", "8 ft",
       "equipment_width", "15 in", "facing", "live parts to none", "door_opens_90", mostly("yes", "no"), "clear_of_storage", mostly("yes", "no")))
   put("    busbars:")
@@ -605,7 +605,7 @@ local function put_panels(house, panels, last_ones)
   end
   local of = last_ones[1].name
   local function disconnect(name, role, rating, ...)
-    row(2, "name", name, "role", role, "rating", amperes(rating), "voltage_rating", "240 V", "readily_accessible", mostly("yes", "no"), "load_break", mostly("yes", "no"), "count", 1,
+    row(2, "name", name, "role", role, "rating", amperes(rating), "voltage_rating", "240 V", "readily_accessible", mostly("yes", "no"), "handle_height", mostly("5 ft", "7 ft"), "load_break", mostly("yes", "no"), "count", 1,
       "interrupting_rating", "22 kA", "working_space", inline("depth", feet(mostly(pick { 3, 3.5, 4 }, 2.5)), "width", "36 in", "height", "8 ft",
         "equipment_width", "12 in", "facing", "live parts to none", "door_opens_90", mostly("yes", "no"), "clear_of_storage", mostly("yes", "no")), ...)
   end
@@ -616,7 +616,7 @@ local function put_panels(house, panels, last_ones)
   disconnect("utility-disconnect", "utility", house.large, "of", of, "location", "outside wall", "locked_or_tool", "yes", "lockable", mostly("yes", "no"), "visible_open", mostly("yes", "no"),
     "service_rated", "no", "within_sight", "no", "distance", "25 ft", "distance_to_meter", feet(mostly(between(2, 9, 1), 30)), "listings", "[UL 98]")
   row(2, "name", "shutdown-switch", "role", "rapid shutdown", "of", of, "rating", "30 A", "voltage_rating", "600 V", "location", mostly("outside wall", "garage"),
-    "readily_accessible", mostly("yes", "no"), "lockable", "yes", "count", 1, "distance_to_meter", "3 ft")
+    "readily_accessible", mostly("yes", "no"), "handle_height", "5 ft", "lockable", "yes", "count", 1, "distance_to_meter", "3 ft")
   put("\nmeters:\n  - {name: revenue, revenue: yes, meter_main: no, rating: 200 A, bidirectional: yes, location: outside wall}")
   put("\nother_sources: none")
   put("\ninterconnection:")
@@ -635,6 +635,7 @@ local function put_safety(house)
   put("\ngrounding:")
   facts(2, "bonding", mostly("listed racking", "none"), "pair_listed", mostly("yes", "no"), "array_egc_size", mostly("6 AWG", "10 AWG"), "array_egc_material", "copper",
     "array_egc_protected", mostly("yes", "no"), "gec_size", house.main > 200 and "1/0 AWG" or mostly("4 AWG", "8 AWG"), "gec_material", "copper",
+    "rods", mostly(2, 1), "rod_spacing", mostly("8 ft", "4 ft"), "rod_resistance", mostly("20 Ω", "60 Ω"),
     "electrodes", pick { "[ground rod]", "[concrete-encased, ground rod]", "[water pipe, ground rod]" }, "connected_to_building_system", mostly("yes", "no"),
     "bonded_over_250_volts", mostly("yes", "no"), "ground_fault_protection", mostly("yes", "no"), "ground_fault_indication", mostly("yes", "no"), "solidly_grounded", "no")
 end

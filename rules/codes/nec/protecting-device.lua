@@ -18,6 +18,8 @@ return {
             -- On one pole the other ungrounded conductor would have no device and no disconnect.
             if design.service.voltage > design.service.voltage_to_ground then
               shall.be_at_least("Poles of the main breaker, one for each ungrounded conductor", breaker.poles, 2)
+            elseif breaker.poles < 2 and not same(design.service.voltage, 120 * V) then
+              review("The main breaker is on one pole, and the service is told to have as much to ground as between conductors: whether its other conductor is grounded decides", design.service.voltage, design.service.voltage_to_ground)
             end
             -- The service conductors are judged against the disconnect: a larger main would stand unjudged.
             shall.not_exceed("Main breaker, against the service disconnect", breaker.rating, design.service.disconnect_rating)

@@ -24,6 +24,8 @@ return {
     end
     if volts and volts > design.service.voltage_to_ground then
       shall.be_at_least("Poles, one for each ungrounded conductor", breaker.poles, 2)
+    elseif volts and breaker.poles < 2 and not same(volts, 120 * V) then
+      review("It is on one pole, and the service is told to have as much to ground as between conductors: whether the other conductor of the source is grounded decides", volts, design.service.voltage_to_ground)
     end
     shall.be("Suitable for backfeed", breaker.suitable_for_backfeed)
     shall.be("Listed for this panel", breaker.listed_for_panel)
