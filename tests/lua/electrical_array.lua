@@ -11,6 +11,10 @@ local function with(model, old, new) return { model = { model[1], model[2], { { 
 local parallel = { { "inverter-1, input: 2", "inverter-1, input: 1" } }
 local no_low = { { "design_low_temperature: {is: -12 °C, from: data sheet}", "design_low_temperature:" } }
 
+local function box(facts)
+  return { { "combiners: none", "combiners:\n  - {name: box, " .. facts .. "}" }, { "inverter: inverter-1, input: 1, ", "inverter: inverter-1, input: 1, combiner: box, " } }
+end
+
 return {
   -- 10 x 37.2 V x (1 + 0.0026 x 37 K)
   pass("nec/string-voltage", "tern", S1, "on or in a dwelling", 407.7864, 600, (600 - 407.7864) / 600),
@@ -264,4 +268,12 @@ return {
     "Rating of each fuse against 125 %", 20, 21.5625, -1.5625 / 21.5625),
   open("nec/combiner", "tern", "combiner:box", {
     { "combiners: none", "combiners:\n  - {name: box, rating: 40 A, voltage_rating: 600 V, listings: [UL 1741], location: roof}" }, { "fused: no", "combiner: box, fused: yes, fuse: 25 A", 2 } }, "fuse"),
+
+  -- One string behind fuses: holders that isolate will do.
+  pass("nec/combiner-isolation", "tern", "combiner:box", "is in it", nil, nil, nil, { change = box("isolation: finger-safe holders") }),
+  fail("nec/combiner-isolation", "tern", "combiner:box", box("isolation: none"), "is in it"),
+  open("nec/combiner-isolation", "tern", "combiner:box", box("location: roof"), "isolation"),
+  pass("nec/combiner-place", "tern", "combiner:box", "bathroom", nil, nil, nil, { change = box("location: roof") }),
+  fail("nec/combiner-place", "tern", "combiner:box", box("location: clothes closet"), "clothes closet"),
+  open("nec/combiner-place", "tern", "combiner:box", box("isolation: none"), "location"),
 }

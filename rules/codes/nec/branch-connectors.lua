@@ -7,7 +7,7 @@ return {
   check = function(branch)
     local function listed(model)
       if not model.listings:has("UL 6703") then
-        review("Its data sheet names no listing of its connectors (UL 6703): to be looked at", model)
+        review(format("The data sheet of %s names no listing of its connectors: the inspector looks for UL 6703 on them or in the maker's papers", model:called()))
       end
     end
     if branch.modules:count() < 1 then shall.be("The branch has modules", false) end

@@ -20,7 +20,7 @@ return {
         end
       end
     end
-    if breakers < 1 then review("No panel shows the breaker of this circuit") end
+    if breakers < 1 then review("A breaker is told to protect this circuit, and no panel shows it: the designer tells which breaker of which panel it is") end
   end,
   remedy = "Tell the same rating on the circuit and in the panel.",
 }

@@ -35,7 +35,7 @@ local function stands_at_the_far_end(breaker, all, panel)
     end
   end
   if row + rows_of_sources_beyond(all, breaker) < rows then
-    review(format("Rows of the panel beyond breaker %s are empty: that it counts as the far end, and that no load comes there, is to be looked at", breaker:called()), row, rows)
+    review(format("Breaker %s stands in row %d of %d, and the rows beyond it are empty: the inspector decides whether it counts as the far end, and that no load comes there", breaker:called(), row, rows))
   end
 end
 
@@ -44,7 +44,7 @@ local function stand_far_from_the_feed(bus, design)
   for _, panel in ipairs(design.panels) do
     for _, other in ipairs(panel.busbars) do
       if same(bus, other) and (panel.split_bus or panel.busbars:count() > 1) then
-        review("The panel has several buses: where the spaces of this one end is to be looked at")
+        review("The panel has several buses: the inspector looks at its diagram where the spaces of this one end")
       elseif same(bus, other) then
         local all = breakers_on(bus)
         for _, one in ipairs(all) do
@@ -74,7 +74,7 @@ return {
     -- The marked output current of every source that can feed this bus.
     local sources = book.continuous_factor * bus:source_current()
     if bus.feed_through then
-      review("Its feed-through lugs are in use: what their conductors carry, with the sources, and what protects them is to be shown", bus)
+      review("Its feed-through lugs are in use: the designer shows what their conductors carry, the sources included, and what protects them")
     end
     shall.meet_one_of {
       { "sum of sources", function()
@@ -106,17 +106,17 @@ return {
           shall.be("This edition knows the option (from 2020)", edition >= 2020)
           shall.be("Its feed-through lugs are in use", bus.feed_through)
           shall.be("The design names the option", bus.methods:has("feed-through conductors"))
-          review("The conductors beyond the lugs and the device at their end decide")
+          review("The designer shows what protects the conductors beyond the lugs, what they carry with the sources, and the bus at their end: that decides")
         end },
       { "power control system", function()
           shall.be("This edition knows the option (from 2020)", edition >= 2020)
           shall.be("The design names a power control system", bus.methods:has("power control system"))
           shall.not_exceed("Protecting device plus the limit that the system holds", bus.protecting_device + bus.power_control_limit, bus.rating)
-          review("The system's listing, its settings, and that it controls every source on this bus are to be looked at")
+          review(format("The inspector looks at the system's listing, at its setting of %s, and that it controls every source on this bus", bus.power_control_limit))
         end },
       { "engineered", function()
           shall.be("The design names engineering supervision", bus.methods:has("engineered"))
-          review("An engineer's study of loads and fault currents decides")
+          review("An engineer's study of loads and fault currents decides: the authority asks for it, sealed where its law wants that")
         end },
     }
   end,

@@ -34,7 +34,7 @@ return {
       shall.be("An AC circuit ends at no inverter and no combiner", not (same(kind, "inverter") or same(kind, "combiner")))
     end
     if same(kind, "disconnect") and not goes_on(design, to) then
-      review(format("No circuit of the design goes on from disconnect %s: the conductors behind it are to be shown", to:called()))
+      review(format("No circuit of the design goes on from disconnect %s: the designer shows the conductors behind it", to:called()))
     end
   end,
   remedy = "Show each circuit from where it begins to where it ends, and what goes on from there.",

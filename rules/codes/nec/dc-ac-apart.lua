@@ -14,14 +14,14 @@ return {
     local is_2017 = same(book:edition("nec"), "2017")
     local is_jacketed = circuit.wiring_method:is("MC cable") or circuit.insulation:is("TC-ER")
     if is_dc and circuit.shares_with:is("inverter output", "other systems") and is_jacketed and not is_2017 then
-      review("Jacketed cable may share a raceway where it is identified for it and all insulation is good for the highest voltage: to be looked at", circuit.shares_with)
+      review("Jacketed cable may share a raceway with an inverter's output where it is identified for it and all insulation is good for the highest voltage: the inspector looks at the print on the cables")
       return
     end
     shall.be("Circuits of the other kind are in another raceway or behind a partition", circuit.dc_and_ac_separated)
     if is_dc then
       shall.be("No inverter output and no circuit of another system is with it", not circuit.shares_with:is("inverter output", "other systems"))
       if is_2017 and circuit.shares_with:is("PV control") then
-        review("Control circuits of the PV system are with it, which 2017 does not name: to be looked at", circuit.shares_with)
+        review("Control circuits of the PV system are with it, which 2017 does not name: the authority decides whether they belong to the system")
       end
     end
   end,

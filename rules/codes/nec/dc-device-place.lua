@@ -23,7 +23,7 @@ return {
           shall.be("It stays outside the building", not circuit.inside_building)
           shall.be("It is not on a roof", not circuit.on_roof)
           shall.be("It is in metal or underground", circuit.wiring_method:is("EMT", "RMC", "IMC", "MC cable", "underground raceway"))
-          review("The device within 10 ft of a disconnect, that outside or nearest the entry: to be looked at")
+          review("The inspector looks whether the device is within 10 ft of a disconnect, and that outside or nearest to where the conductors come in")
         end },
     }
   end,

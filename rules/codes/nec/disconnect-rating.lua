@@ -34,11 +34,11 @@ return {
       if disconnect.rating < alone or disconnect.poles >= 2 * count then
         shall.be_at_least("Current rating against 125 % of one string's current", disconnect.rating, alone)
       else
-        review("Rated for one string, not for all: which strings share a pole is to be looked at", disconnect.rating, needed)
+        review(format("Its %s are enough for each string by itself and not for all together, which take %s: the inspector looks at its diagram which strings share a pole", disconnect.rating, needed))
       end
     end
     if not of then
-      review("The design names nothing that it disconnects")
+      review("The design names nothing that it disconnects: the designer tells what, and its rating is held against that")
     elseif same(of:kind_of(), "inverter") and not disconnect.role:is("DC") then
       shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.model.nominal_voltage)

@@ -19,7 +19,7 @@ return {
       end
     end
     if outside < 1 then
-      review("It is said that there is one, but no service or emergency disconnect on the list is outside")
+      review("It is told that there is one, and no service or emergency disconnect on the list is outside: the designer tells which one it is and where")
     else
       shall.be_more_than("Service or emergency disconnects outside that one can reach", reached, 0)
     end

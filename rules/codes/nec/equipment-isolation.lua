@@ -60,7 +60,7 @@ return {
     if count < 2 then
       ways[2] = { "AC beside it", function()
           if inverter.breakers:count() > 0 then
-            review("No disconnect of its AC side is told: whether its breaker is in sight within 10 ft is to be looked at")
+            review("No disconnect of its AC side is told, only its breaker: the inspector looks whether that is in sight of the inverter within 10 ft")
           else
             shall.be_more_than("Disconnects of its AC side", 0, 0)
           end

@@ -12,7 +12,7 @@ return {
     shall.be("The tap ends in one overcurrent device", not circuit.ocpd:is("none"))
     if not circuit.wiring_method:is("EMT", "RMC", "IMC", "PVC 40", "PVC 80", "FMC", "LFMC", "LFNC", "underground raceway") then
       shall.be("A tap of at most 10 ft is in a raceway", circuit.ocpd_distance > book.short_tap)
-      review("The tap is in no raceway: what protects it from damage is to be looked at", circuit.wiring_method)
+      review(format("The tap is in no raceway (%s): the inspector looks what protects it from damage", circuit.wiring_method))
     end
     shall.be_at_least("Ampacity of the tap", circuit:usable_ampacity(edition), needed)
   end,

@@ -12,7 +12,7 @@ return {
     -- The data sheet is judged, not only what the design says beside.
     for _, inverter in ipairs(design.inverters) do
       if inverter.status:is("new") and not inverter.model.ground_fault_protection and inverter.strings:count() > 0 then
-        review(format("The data sheet of %s names no ground-fault protection: what else protects its strings is to be shown", inverter:called()), inverter.model)
+        review(format("The data sheet of %s names no ground-fault protection: the designer shows what else protects its strings", inverter:called()), inverter.model)
       end
     end
     if not same(book:edition("nec"), "2017") then

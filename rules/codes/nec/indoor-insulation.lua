@@ -10,7 +10,7 @@ return {
   end,
   check = function(circuit)
     if circuit.role:is("service") and circuit.insulation:is("USE-2") then
-      review("Service conductors of USE-2 alone come inside: how far, and whether they are marked for it, is to be looked at")
+      review("Service conductors of USE-2 come inside, and USE-2 alone may not: the inspector looks how far they run and whether they are marked RHW-2, too")
     else
       shall.be("Fit for inside (USE-2 alone is not)", not circuit.insulation:is("USE-2"))
     end

@@ -10,7 +10,7 @@ return {
     shall.be("Not in a bathroom", not inverter.location:is("bathroom"))
     shall.be("Not in a clothes closet", not inverter.location:is("clothes closet"))
     if inverter.location:is("attic", "crawl space") then
-      review("The code lets an inverter hang out of reach on roofs and outside, and does not name such a place indoors: the authority decides, with the way to it, its working space and the heat that the maker allows", inverter.location)
+      review("The code lets an inverter hang out of reach on roofs and outside, and does not name such a place indoors: the authority decides, with the way to it, its working space and the heat that the maker allows")
     end
   end,
   remedy = "Hang the inverter elsewhere.",

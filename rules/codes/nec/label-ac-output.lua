@@ -36,13 +36,13 @@ return {
         if most then
           together, alone = together + most, largest(alone, most)
           if least * A < amperes and most * A >= amperes then
-            review("It gives more than one current: which of them is the output is to be looked at", least * A)
+            review(format("It gives more than one current, the least of them %s: the inspector looks which of them is the output", least * A))
           end
         end
         _, most = string.numbers_before(label.text, "V")
         if most then
           shall.be_at_least("Voltage that it gives, against that of the output", most * V, volts)
-          if most * V > volts then review("It gives more than the output's voltage", most * V) end
+          if most * V > volts then review(format("It gives %s, and the output has %s: the inspector looks which of its voltages is the output's", most * V, volts)) end
         end
         shall.be("At the point of interconnection", label.place:is("AC disconnect", "PV disconnect", "main panel", "panel", "service equipment"))
       end
@@ -51,7 +51,7 @@ return {
     if together * A < amperes then
       shall.be_at_least("Current on the labels, against the output", together * A, amperes)
     elseif alone * A < amperes then
-      review("No label gives the whole output: what each stands for is to be looked at", alone * A)
+      review(format("No label gives the whole output, the largest says %s: the inspector looks which inverter or branch each stands for", alone * A))
     else
       shall.be_at_least("Current on the labels, against the output", alone * A, amperes)
     end

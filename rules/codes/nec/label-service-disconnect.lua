@@ -26,7 +26,7 @@ return {
     end
     shall.be_more_than("Labels of this kind on the list", labels, 0)
     if labels > 0 and labels < switches then
-      review(format("There are fewer labels than service disconnects (%s of %s): that each has one is to be looked at", labels, switches))
+      review(format("There are fewer labels than service disconnects (%s of %s): the inspector looks that each has one", labels, switches))
     end
   end,
   remedy = "Mark each new service disconnect as SERVICE DISCONNECT.",

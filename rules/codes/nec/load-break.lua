@@ -29,12 +29,12 @@ return {
       if disconnect.poles >= 2 * count then
         amperes = most
       else
-        review("More than it may isolate, all strings together: which of them share a pole is to be looked at", amperes)
+        review(format("All strings together carry %s, more than it may isolate (%s): the inspector looks at its diagram which of them share a pole", amperes, book.isolator_current))
         return
       end
     end
     shall.not_exceed("DC current that a device may isolate which does not break its load", amperes, book.isolator_current)
-    review("It only isolates: that it is marked not to be opened under load, and what breaks the load, are to be looked at")
+    review("It only isolates: the inspector looks that it is marked not to be opened under load, and what breaks the load before it is opened")
   end,
   remedy = "Use a switch or breaker that is rated to break its load.",
 }

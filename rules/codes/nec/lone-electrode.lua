@@ -17,7 +17,7 @@ local function judge_electrodes(place, whose, book)
     { "one beside a water pipe", function()
         shall.be(format("%s: a water pipe in the ground", whose), electrodes:has("water pipe"))
         shall.be_at_least(format("%s: rods, pipes and plates", whose), place.rods, 1)
-        review("A water pipe takes another electrode, and authorities differ on a rod that was not found good by itself: whether this one rod is enough is the authority's to decide", place.rods)
+        review("A water pipe takes another electrode, and authorities differ on a rod that was not found good by itself: whether this one rod is enough is the authority's to decide")
       end },
   }
 end

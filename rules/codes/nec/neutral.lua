@@ -56,7 +56,7 @@ return {
         end },
       { "by its load", function()
           is_large_enough_for_a_fault()
-          review("The largest load between it and one ungrounded conductor is to be shown")
+          review("It is smaller than the ungrounded conductors: the designer shows the largest load between it and one of them")
         end },
     }
   end,

@@ -15,7 +15,7 @@ return {
         end
       end
       if not source.kind:is("existing PV", "storage") then
-        review("How it runs beside the utility is to be shown")
+        review("It runs beside the utility: the designer shows by which listed equipment, and that it stops when the utility's power fails")
       end
     else
       for _, breaker in ipairs(source.breakers) do
@@ -28,7 +28,7 @@ return {
     end
     if source.kind:is("storage") then
       shall.be("Listed to UL 9540", source.listings:has("UL 9540"))
-      review("Storage: its place, spacing, ventilation, disconnect and emergency shutdown are to be looked at")
+      review("Storage has no rule here: the authority looks at its place, spacing, ventilation, disconnect and emergency shutdown (Article 706 and the fire code)")
     end
   end,
   remedy = "Interlock what may not run beside the utility; put what may on a breaker that the design shows.",

@@ -10,7 +10,7 @@ return {
     local available = design.service.available_fault_current
     local function holds(what, rating)
       if rating < available and (panel.series_rated or not panel.is_service_panel) then
-        review(format("%s: less than the current at the service. The current at the panel itself, or the listed series combination, is to be shown", what), rating)
+        review(format("%s: its %s are less than the current at the service. The designer shows the current at the panel itself, or the listed series combination", what, rating))
       else
         shall.be_at_least(what, rating, available)
       end

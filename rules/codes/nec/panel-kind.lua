@@ -8,7 +8,7 @@ return {
   check = function(panel)
     if panel.busbars:count() < 1 then shall.be("It has a bus", false) end
     if panel.split_bus then
-      review("The bus is split: which device protects which part is to be shown")
+      review("The bus is split: the designer shows which device protects which part, and on which part each source is")
     end
     if panel.main_lugs_only then
       shall.be("A feeder with a device of its own protects it", not not panel.feeder)

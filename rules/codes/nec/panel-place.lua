@@ -13,7 +13,7 @@ return {
     shall.not_exceed("Height of its highest breaker's grip", panel.handle_height, book.handle_height)
     -- In reach is without a ladder, and without a hatch.
     if panel.location:is("attic", "crawl space", "roof") and panel.readily_accessible then
-      review("Its breakers are told to be in ready reach in such a place: the inspector looks whether stairs and a door lead there, not a ladder or a hatch", panel.location)
+      review("Its breakers are told to be in ready reach in such a place: the inspector looks whether stairs and a door lead there, not a ladder or a hatch")
     end
   end,
   remedy = "Move the panel to where one reaches its breakers from the floor.",

@@ -17,7 +17,7 @@ return {
       shall.be("The panel takes tandems", panel.takes_tandems)
       shall.not_exceed("Spaces with tandems, against those that its model takes them in", tandems, most)
       if tandems <= most and most < panel.spaces then
-        review("Some of its spaces take no tandem: whether those with tandems do is to be looked at on its marking")
+        review("Some of its spaces take no tandem: the inspector looks at its marking whether those with tandems do")
       end
     end
   end,

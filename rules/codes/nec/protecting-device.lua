@@ -19,7 +19,7 @@ return {
             if design.service.voltage > design.service.voltage_to_ground then
               shall.be_at_least("Poles of the main breaker, one for each ungrounded conductor", breaker.poles, 2)
             elseif breaker.poles < 2 and not same(design.service.voltage, 120 * V) then
-              review("The main breaker is on one pole, and the service is told to have as much to ground as between conductors: whether its other conductor is grounded decides", design.service.voltage, design.service.voltage_to_ground)
+              review(format("The main breaker is on one pole, and the service is told to have %s between conductors and to ground alike: the utility says whether its other conductor is grounded, else two poles are needed", design.service.voltage))
             end
             -- The service conductors are judged against the disconnect: a larger main would stand unjudged.
             shall.not_exceed("Main breaker, against the service disconnect", breaker.rating, design.service.disconnect_rating)
@@ -33,7 +33,7 @@ return {
       if mains < 1 and panel.feeder then
         shall.be_equal("Protecting device, against the feeder's", bus.protecting_device, panel.feeder.ocpd_rating)
       elseif mains < 1 then
-        review("Neither a main breaker nor a feeder tells what protects the bus", bus)
+        review(format("Neither a main breaker nor a feeder is told that protects bus %s: the designer shows what does, and its rating", bus:called()))
       end
     end
   end,

@@ -21,7 +21,7 @@ return {
     end
     shall.be_at_least("Switches or breakers that disconnect the PV system", switches, 1)
     -- Those of one system stand together; a system of its own may have its own elsewhere.
-    if is_apart then review("They stand in several places: whether each disconnects a system of its own is to be looked at") end
+    if is_apart then review("They stand in several places: the authority decides whether each disconnects a system of its own") end
     if switches > 0 then
       for _, inverter in ipairs(design.inverters) do
         if inverter.status:is("new") then

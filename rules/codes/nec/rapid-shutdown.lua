@@ -40,7 +40,7 @@ return {
   check = function(shutdown, book, design)
     local edition = tonumber(book:edition("nec"))
     if shutdown.method:is("none") and edition < 2023 and (is_on_open_structures(design) or ends_before_the_building(design)) then
-      review("Nothing is shut down: whether its conductors are on or in a building is to be decided by the authority")
+      review("Nothing is shut down: the authority decides whether its conductors are on or in a building that firefighters enter or work on")
       return
     end
     shall.be("The conductors on the building are controlled", not shutdown.method:is("none"))
@@ -73,11 +73,11 @@ return {
       if edition >= 2020 then
         shall.be("The hazard control system is listed to UL 3741", shutdown.listings:has("UL 3741"))
       else
-        review("2017 asks for an array listed or field labeled for rapid shutdown: its label is to be looked at")
+        review("2017 asks for an array listed or field labeled for rapid shutdown: the inspector looks at its label")
       end
     elseif shutdown.method:is("non-exposed array") then
       shall.be("This edition knows the array without exposed metal", edition < 2023)
-      review("No conductor or grounded metal within 8 ft of the array is exposed: to be looked at")
+      review("It is told that no conductor or grounded metal is exposed: the inspector looks at all within 8 ft of the array")
     else
       shall.not_exceed("Voltage inside the boundary", shutdown.voltage_inside, book.shutdown_voltage_inside)
     end

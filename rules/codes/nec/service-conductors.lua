@@ -42,10 +42,10 @@ return {
     elseif serves_one and has_share then
       shall.be_at_least("Ampacity of the service conductors", carries(service, 75), book.dwelling_service_share * rating)
     elseif rating <= 100 * A and carries(service, 60) < rating and carries(service, 75) >= rating then
-      review("The conductors serve if the terminals are marked for 75 °C: to be looked at", carries(service, 60), rating)
+      review(format("The conductors carry %s at terminals of 60 °C and are to carry %s: they serve if the inspector finds both ends marked for 75 °C", carries(service, 60), rating))
     elseif design.building.occupancy:is("two-family dwelling") and has_share and carries(service, 75) < rating
       and carries(service, 75) >= book.dwelling_service_share * rating then
-      review("The conductors serve if the service is that of one of the two dwellings alone: to be looked at", carries(service, 75), rating)
+      review(format("The conductors carry %s of %s: they serve by the share for dwellings if the inspector finds that the service is that of one of the two dwellings alone", carries(service, 75), rating))
     else
       shall.be_at_least("Ampacity of the service conductors", carries(service, 75), rating)
     end

@@ -8,7 +8,7 @@ return {
     local least = book.other_disconnect_minimum
     if design.building.occupancy:is("one-family dwelling", "townhouse") then least = book.service_disconnect_minimum end
     if service.work:is("untouched") and service.disconnect_rating < least then
-      review("The service stays as it is, but its disconnect is smaller than a new one may be", service.disconnect_rating)
+      review(format("The service stays as it is, and its disconnect of %s is smaller than a new one may be (%s): the authority decides whether it may stay", service.disconnect_rating, least))
     else
       shall.be_at_least("Rating of the service disconnect", service.disconnect_rating, least)
     end

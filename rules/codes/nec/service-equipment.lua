@@ -15,7 +15,7 @@ return {
   applies = function(disconnect) return disconnect.role:is("service", "emergency") end,
   check = function(disconnect, _, design)
     if disconnect.role:is("emergency") and not disconnect.service_rated and is_called_a_meter_disconnect(design) then
-      review("It is no service equipment, and its label calls it a meter disconnect: whether it is one is to be looked at")
+      review("It is no service equipment, and its label calls it a meter disconnect: the authority decides whether it is one (it stands beside the meter and opens nothing else)")
     else
       shall.be("Suitable for use as service equipment", disconnect.service_rated)
     end

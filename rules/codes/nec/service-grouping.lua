@@ -41,7 +41,7 @@ return {
   check = function(_, book, design)
     local switches = count_switches(design)
     if switches < 1 then
-      review("The design shows no service disconnect, neither on its list of disconnects nor as the main of a service panel")
+      review("The design shows no service disconnect, neither on its list of disconnects nor as the main of a service panel: the designer tells what opens the service")
     else
       shall.not_exceed("Switches or breakers that disconnect the service", switches, book.service_disconnects)
     end
@@ -55,15 +55,15 @@ return {
       end
     end
     if is_apart and design.building.dwelling_units > 1 then
-      review("Service disconnects stand in several places: whether each dwelling unit has its own is to be looked at")
+      review("Service disconnects stand in several places: the inspector looks whether each dwelling unit has its own")
     elseif is_apart then
       shall.be("The service disconnects stand together", false)
     elseif not same(entries, 1) then
-      review("That the service disconnects stand together is to be looked at")
+      review("How near to each other they stand is not told, and no section says how near is grouped: the inspector looks that they stand together")
     end
     if not same(book:edition("nec"), "2017") then
       one_main_in_a_panel(design)
-      review("Each of several service disconnects has an enclosure, a compartment or a panel of its own (from 2020; what stood before may stay): to be looked at")
+      review("Each of several service disconnects has an enclosure, a compartment or a panel of its own (from 2020; what stood before may stay): the inspector looks at it")
     end
   end,
   remedy = "One service disconnect, or at most six that stand together, from 2020 each in an enclosure, compartment or panel of its own.",

@@ -10,11 +10,11 @@ return {
     for _, circuit in ipairs(design.circuits) do
       if circuit.role:is("service") and not circuit.status:is("removed")
         and calc.conductor_area { size = circuit.conductor_size } < calc.conductor_area { size = service.conductor_size } then
-        review(format("Circuit %s is smaller than what is told of the service's conductors: which of the two holds is to be looked at", circuit:called()), circuit.conductor_size)
+        review(format("Circuit %s is of %s, smaller than what is told of the service's conductors (%s): the designer tells which of the two is there", circuit:called(), circuit.conductor_size, service.conductor_size))
       end
     end
     if service.phases > 1 then
-      review("It has more than one phase: here all currents are added as if they were on one; phase by phase they are to be looked at", service.phases)
+      review(format("It has %d phases, and here all currents are added as if they were on one: the designer shows them phase by phase", service.phases))
     end
     if same(book:edition("nec"), "2017") then
       shall.not_exceed("Ratings of all source overcurrent devices", service:source_rating_sum(), service.rating)

@@ -29,8 +29,7 @@ return {
     shall.not_exceed("Voltage to ground, against that between ungrounded conductors", to_ground, between)
     shall.be_at_least("Voltage to ground, against the least that such a service can have", to_ground, between / ratio)
     if to_ground <= between and to_ground >= between / ratio and not is_usual(service) then
-      review("No usual service (120/240 V and two legs of 208Y/120 V have 120 V to ground, 480Y/277 V has 277 V): the utility says whether it is ungrounded, corner-grounded or has a high leg, and the authority whether 250.20 lets it stand; told are, between conductors and to ground,",
-        between, to_ground)
+      review(format("%s to ground at %s between conductors is no usual service (120/240 V and two legs of 208Y/120 V have 120 V to ground, 480Y/277 V has 277 V): the utility says whether it is ungrounded, corner-grounded or has a high leg, and the authority whether 250.20 lets it stand", to_ground, between))
     end
   end,
   remedy = "Tell the largest voltage of an ungrounded conductor to ground: 120 V of a 120/240 V or 208Y/120 V service, 277 V of 480Y/277 V.",

@@ -20,12 +20,12 @@ return {
       volts = serves.feeder.nominal_voltage
     end
     if serves and same(serves:kind_of(), "source") and breaker.poles < 2 then
-      review("It is on one pole: that the source runs between one ungrounded conductor and the neutral is to be shown", serves)
+      review(format("It is on one pole: the designer shows that %s runs between one ungrounded conductor and the neutral", serves:called()))
     end
     if volts and volts > design.service.voltage_to_ground then
       shall.be_at_least("Poles, one for each ungrounded conductor", breaker.poles, 2)
     elseif volts and breaker.poles < 2 and not same(volts, 120 * V) then
-      review("It is on one pole, and the service is told to have as much to ground as between conductors: whether the other conductor of the source is grounded decides", volts, design.service.voltage_to_ground)
+      review(format("It is on one pole, its source gives %s, and the service is told to have %s to ground: the utility says whether the source's other conductor is grounded, else two poles are needed", volts, design.service.voltage_to_ground))
     end
     shall.be("Suitable for backfeed", breaker.suitable_for_backfeed)
     shall.be("Listed for this panel", breaker.listed_for_panel)

@@ -15,7 +15,7 @@ return {
     end
     local function listed(model)
       if not model.listings:has("UL 6703") then
-        review("Its data sheet names no listing of its connectors (UL 6703): to be looked at", model)
+        review(format("The data sheet of %s names no listing of its connectors: the inspector looks for UL 6703 on them or in the maker's papers", model:called()))
       end
     end
     if string.modules:count() < 1 then shall.be("The string has modules", false) end

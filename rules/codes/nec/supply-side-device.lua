@@ -12,7 +12,7 @@ return {
     if not connection.conductors then return end
     if edition >= 2023 then
       if connection.conductors.ocpd:is("fuse") then
-        review("The fuses stand in or right beside the disconnect: to be looked at")
+        review("The conductors are told to have fuses of their own: the inspector looks that they stand in the disconnect or right beside it")
       else
         shall.be("The device is part of the disconnect", connection.conductors.ocpd:is("fused disconnect", "circuit breaker"))
       end
@@ -21,7 +21,7 @@ return {
     else
       shall.not_exceed("Conductor length from the connection to its device", connection.ocpd_distance, book.supply_side_distance)
       if connection.conductors.length > connection.ocpd_distance then
-        review("Its conductors are longer than it is told to be to the device: where on their way the device stands is to be looked at", connection.conductors.length, connection.ocpd_distance)
+        review(format("Its conductors are %s long, and the device is told to be %s from the connection: the inspector looks where on their way it stands", connection.conductors.length, connection.ocpd_distance))
       end
     end
   end,

@@ -29,7 +29,7 @@ local function inside_a_meter_main(design)
         end
       end
       if shown < 1 then
-        review("The meter and the service disconnect are in one enclosure, which the design does not show as a panel: that its maker allows taps in it is to be looked at", meter)
+        review("The meter and the service disconnect are in one enclosure, which the design does not show as a panel: the inspector looks in the maker's instructions that taps in it are allowed")
       end
     end
   end
@@ -45,7 +45,7 @@ local function is_large_enough(disconnect, book, design)
   local least = book.other_disconnect_minimum
   if circuits < 2 then least = book.one_circuit_disconnect_minimum elseif circuits < 3 then least = book.two_circuit_disconnect_minimum end
   if disconnect.rating < book.other_disconnect_minimum and disconnect.rating >= least then
-    review(format("Disconnect %s is smaller than a service disconnect is in general; whether it may be for so few circuits is to be looked at", disconnect:called()), disconnect.rating, book.other_disconnect_minimum)
+    review(format("Disconnect %s has %s, and a service disconnect in general %s: the authority decides whether it may be smaller for so few circuits", disconnect:called(), disconnect.rating, book.other_disconnect_minimum))
   else
     shall.be_at_least(format("Rating of disconnect %s as a service disconnect", disconnect:called()), disconnect.rating, least)
   end

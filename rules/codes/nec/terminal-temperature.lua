@@ -10,7 +10,7 @@ return {
   check = function(circuit, book)
     local is_single = circuit.role:is("inverter output", "microinverter branch") or circuit.role:is("combined branches") and circuit.carries:count() < 2
     if circuit.terminal_temperature > book.usual_terminal_temperature then
-      review("It counts on terminals of more than the usual temperature: that both ends are marked for it is to be looked at", circuit.terminal_temperature)
+      review(format("It counts on terminals of %s, more than the usual: the inspector looks that both ends are marked for it", circuit.terminal_temperature))
     end
     for _, carried in ipairs(circuit.carries) do
       if not is_single then
@@ -20,7 +20,7 @@ return {
       elseif same(carried:kind_of(), "branch") then
         shall.not_exceed("Temperature that the circuit counts on, against the microinverter's terminals", circuit.terminal_temperature, carried.microinverter.terminal_temperature)
       else
-        review("The terminals of the source are to be looked at", carried)
+        review(format("Nothing is told of the terminals of %s: the inspector looks at their marking", carried:called()))
       end
     end
     shall.not_exceed("The same, against the insulation", circuit.terminal_temperature, circuit.insulation_temperature)
