@@ -23,6 +23,7 @@ local function bus(rating)
 end
 local untold_limit = { { "        protecting_device: 150 A\n", "" } }
 local function generator(rest) return { { "other_sources: none", "other_sources:\n  - {name: gen, kind: generator, output_current: 20 A, " .. rest .. "}" } } end
+local own_main = { "          - {name: roof-1, duty", "          - {name: own-main, duty: main, rating: 35 A, poles: 2, place: feed end, status: new}\n          - {name: roof-1, duty" }
 
 return {
   -- 19 V of 80 V inside the boundary.
@@ -82,6 +83,9 @@ return {
   pass("nec/lone-electrode", "quill", nil, "asks for no other one"),
   fail("nec/lone-electrode", "quill", nil, { { "electrodes: [concrete-encased, ground rod]", "electrodes: [ground rod]\n  rods: 1\n  rod_resistance: 30 Ω" } }, "resistance", 30, 25, -0.2),
   open("nec/lone-electrode", "quill", nil, { { "electrodes: [concrete-encased, ground rod]", "electrodes: [ground rod]" } }, "rods"),
+  pass("nec/circuit-voltage", "tern", "circuit:inverter-run", "against that of", 240, 240),
+  fail("nec/circuit-voltage", "tern", "circuit:inverter-run", { { "to: pv-disconnect\n    nominal_voltage: 240 V", "to: pv-disconnect\n    nominal_voltage: 120 V" } }, "against that of", 120, 240, -0.5),
+  open("nec/circuit-voltage", "tern", "circuit:inverter-run", { { "to: pv-disconnect\n    nominal_voltage: 240 V\n", "to: pv-disconnect\n" } }, "nominal_voltage"),
   pass("nec/inverter-place", "quill", I1, "bathroom"),
   fail("nec/inverter-place", "quill", I1, { { "    location: garage\n    readily_accessible: yes\n    distance", "    location: bathroom\n    readily_accessible: yes\n    distance" } }, "bathroom"),
   open("nec/inverter-place", "quill", I1, { { "    location: garage\n    readily_accessible: yes\n    distance", "    readily_accessible: yes\n    distance" } }, "location"),
@@ -182,10 +186,10 @@ return {
   fail("nec/panel-model", "quill", MAIN, { { "protecting_device: 150 A", "protecting_device: 225 A" } }, "largest main", 225, 200, -0.125),
   open("nec/panel-model", "quill", MAIN, nil, "maximum_main", with(P225, "maximum_main: 200 A", "maximum_main:")),
   pass("nec/detached-building", "moss", PV, "Disconnects of the feeder", 1, 1, 0, { change = {
-    { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    own_electrodes: yes\n    main_lugs_only: no" } } }),
+    { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    own_electrodes: yes\n    main_lugs_only: no" }, own_main } }),
   fail("nec/detached-building", "moss", PV, { { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    own_electrodes: yes\n    main_lugs_only: yes" } },
     "Disconnects of the feeder", 0, 1, -1),
-  open("nec/detached-building", "moss", PV, { { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    main_lugs_only: no" } }, "own_electrodes"),
+  open("nec/detached-building", "moss", PV, { { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    main_lugs_only: no" }, own_main }, "own_electrodes"),
 
   pass("nec/panel-neutral", "moss", PV, "kept apart from ground"),
   fail("nec/panel-neutral", "moss", PV, { { "neutral_bonded: no", "neutral_bonded: yes" } }, "kept apart from ground"),

@@ -1,3 +1,12 @@
+local function is_in(breaker, panel)
+  for _, bus in ipairs(panel.busbars) do
+    for _, one in ipairs(bus.breakers) do
+      if same(one, breaker) then return true end
+    end
+  end
+  return false
+end
+
 ---@type plumbrule.Rule
 -- The circuit and the panel tell of the same breaker: where they differ, one of the two is wrong.
 return {
@@ -9,12 +18,16 @@ return {
     return not circuit.status:is("removed") and is_single and circuit.ocpd:is("circuit breaker")
   end,
   check = function(circuit)
-    local breakers = 0
+    local breakers, panel = 0, nil
+    if circuit.to and same(circuit.to:kind_of(), "panel") then panel = circuit.to end
     for _, carried in ipairs(circuit.carries) do
       if same(carried:kind_of(), "inverter") or same(carried:kind_of(), "branch") then
         for _, breaker in ipairs(carried.breakers) do
           if not breaker.status:is("removed") then
             breakers = breakers + 1
+            if panel then
+              shall.be(format("Its breaker %s is in panel %s, where the circuit ends", breaker:called(), panel:called()), is_in(breaker, panel))
+            end
             shall.be_equal("Rating on the circuit, against the breaker in the panel", circuit.ocpd_rating, breaker.rating)
           end
         end

@@ -11,6 +11,22 @@ local function goes_on(design, disconnect)
   return false
 end
 
+-- A bus and its panel are one place.
+local function is_the_connection(to, at)
+  local kind = to:kind_of()
+  if same(kind, "circuit") and to.role:is("supply-side") or same(kind, "meter") then return true end
+  if not at then return false end
+  if same(kind, "circuit") or same(at:kind_of(), "circuit") then return same(kind, at:kind_of()) and same(to, at) end
+  if same(kind, at:kind_of()) then return same(to, at) end
+  local panel, bus = to, at
+  if same(kind, "busbar") then panel, bus = at, to end
+  if not same(panel:kind_of(), "panel") then return false end
+  for _, one in ipairs(panel.busbars) do
+    if same(one, bus) then return true end
+  end
+  return false
+end
+
 ---@type plumbrule.Rule
 -- What the sections are that size the way on; that a diagram shows the whole way: common practice, no source.
 return {
@@ -23,6 +39,9 @@ return {
     shall.be("The design tells where it ends", not not to)
     if not to then return end
     local kind = to:kind_of()
+    if circuit.role:is("supply-side") and not same(kind, "disconnect") then
+      shall.be("A circuit to the supply side ends where the connection is told to be", is_the_connection(to, design.interconnection.at))
+    end
     if is_dc(circuit) then
       shall.be("A DC circuit ends at no panel, bus or meter", not (same(kind, "panel") or same(kind, "busbar") or same(kind, "meter")))
       for _, carried in ipairs(circuit.carries) do

@@ -1,3 +1,13 @@
+local function mains_in(panel)
+  local mains = 0
+  for _, bus in ipairs(panel.busbars) do
+    for _, breaker in ipairs(bus.breakers) do
+      if breaker.duty:is("main") and not breaker.status:is("removed") then mains = mains + 1 end
+    end
+  end
+  return mains
+end
+
 ---@type plumbrule.Rule
 -- Sections from memory.
 return {
@@ -13,7 +23,7 @@ return {
     shall.be_at_least(format("Section of the feeder's grounding conductor in kcmil (%s is needed)", needed),
       calc.conductor_area { size = panel.feeder.egc_size }, calc.conductor_area { size = needed })
     local means = 0
-    if not panel.main_lugs_only then means = means + 1 end
+    if not panel.main_lugs_only then means = means + mains_in(panel) end
     for _, disconnect in ipairs(design.disconnects) do
       if disconnect.role:is("equipment", "AC") and disconnect.of and same(disconnect.of:kind_of(), "panel") and same(disconnect.of, panel) then means = means + 1 end
     end

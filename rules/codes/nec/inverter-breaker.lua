@@ -8,10 +8,22 @@ return {
   check = function(inverter, book, design)
     local model = inverter.model
     local needed = book.continuous_factor * model.output_current
-    local function judge(rating)
-      shall.be_at_least("Rating of the device against 125 % of the marked output current", rating, needed)
-      shall.not_exceed("Rating of the device against the largest that the maker allows", rating, model.maximum_ocpd)
-      should.not_exceed("Rating of the device against the next standard size", rating, calc.ocpd_up { current = needed, edition = tonumber(book:edition("nec")) })
+    local function judge(rating, whose)
+      shall.be_at_least(format("Rating of %s against 125 %% of the marked output current", whose), rating, needed)
+      shall.not_exceed(format("Rating of %s against the largest that the maker allows", whose), rating, model.maximum_ocpd)
+      should.not_exceed(format("Rating of %s against the next standard size", whose), rating, calc.ocpd_up { current = needed, edition = tonumber(book:edition("nec")) })
+    end
+    -- What else protects it on its way must suit it, too.
+    local function judge_its_circuits()
+      for _, circuit in ipairs(design.circuits) do
+        if circuit.role:is("inverter output") and not circuit.status:is("removed") and not circuit.ocpd:is("none") then
+          for _, carried in ipairs(circuit.carries) do
+            if same(carried:kind_of(), "inverter") and same(carried, inverter) and not same(circuit.ocpd_rating, design.interconnection.ocpd_rating) then
+              judge(circuit.ocpd_rating, format("the device of circuit %s", circuit:called()))
+            end
+          end
+        end
+      end
     end
     local function goes_with_its_panel(breaker)
       for _, panel in ipairs(design.panels) do
@@ -33,11 +45,12 @@ return {
     for _, breaker in ipairs(inverter.breakers) do
       if not breaker.status:is("removed") and not goes_with_its_panel(breaker) then
         breakers = breakers + 1
-        judge(breaker.rating)
+        judge(breaker.rating, "the device")
       end
     end
     if breakers < 1 and not design.interconnection.side:is("load side") then
-      judge(design.interconnection.ocpd_rating)
+      judge(design.interconnection.ocpd_rating, "the device")
+      judge_its_circuits()
     else
       shall.be_equal("Count of the breakers for the inverter", breakers, 1)
     end

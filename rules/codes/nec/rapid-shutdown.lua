@@ -47,7 +47,11 @@ return {
     -- What the design says of the method must be there below every module.
     if shutdown.method:is("microinverters") then
       shall.be("Every module has a microinverter: there is no string", design.strings:count() < 1)
+      if shutdown.device then
+        shall.be("The device that it names is an inverter", same(shutdown.device:kind_of(), "inverter_model"))
+      end
     elseif shutdown.method:is("converters") then
+      shall.be("There are strings, which converters shut down", design.strings:count() > 0)
       for _, string in ipairs(design.strings) do
         shall.be(format("String %s has converters", string:called()), string.has_converters)
         if string.has_converters then

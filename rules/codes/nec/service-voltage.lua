@@ -22,8 +22,12 @@ return {
   title = "Voltage of the service to ground",
   cite = "Article 100 (voltage to ground), 250.20, 250.26",
   about = "service",
-  check = function(service)
+  check = function(service, _, design)
     local between, to_ground = service.voltage, service.voltage_to_ground
+    local connection = design.interconnection.nominal_voltage
+    if not same(connection, to_ground) then
+      shall.be_equal("Voltage told of the interconnection, against the service's", connection, between)
+    end
     local ratio = 2
     if service.phases > 2 then ratio = 1.74 end
     shall.not_exceed("Voltage to ground, against that between ungrounded conductors", to_ground, between)

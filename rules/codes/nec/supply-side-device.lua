@@ -16,7 +16,10 @@ return {
       else
         shall.be("The device is part of the disconnect", connection.conductors.ocpd:is("fused disconnect", "circuit breaker"))
       end
-    elseif edition >= 2020 and not connection.inside_building then
+      if connection.conductors.inside_building then
+        review(format("Its conductors run %s inside the building ahead of their device: they are to come in nearest to it (230.70(A)(1)), and the authority decides how far is near", connection.conductors.length_inside))
+      end
+    elseif edition >= 2020 and not connection.inside_building and not connection.conductors.inside_building then
       shall.be("The device is part of the disconnect outside", connection.conductors.ocpd:is("fused disconnect", "circuit breaker"))
     else
       shall.not_exceed("Conductor length from the connection to its device", connection.ocpd_distance, book.supply_side_distance)

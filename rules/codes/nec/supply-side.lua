@@ -1,3 +1,19 @@
+-- What is connected ahead of the service disconnect is on no breaker behind it, too.
+local function one_way_only(conductors, design)
+  for _, panel in ipairs(design.panels) do
+    if panel.is_service_panel and not panel.status:is("removed") then
+      for _, bus in ipairs(panel.busbars) do
+        for _, breaker in ipairs(bus.breakers) do
+          for _, carried in ipairs(breaker.serves and not breaker.status:is("removed") and conductors.carries or {}) do
+            local is_it = same(carried:kind_of(), breaker.serves:kind_of()) and same(carried, breaker.serves)
+            if is_it then shall.be(format("%s is on the supply side alone, not on breaker %s", carried:called(), breaker:called()), false) end
+          end
+        end
+      end
+    end
+  end
+end
+
 ---@type plumbrule.Rule
 -- 250.102(C) from memory. 2017 has no floor for the size. 690.8 and Article 230 size it there.
 return {
@@ -5,11 +21,12 @@ return {
   cite = { ["2017"] = "705.12(A), 690.8(B), 230.82(6), 250.102(C)", ["2020"] = "705.11(B), 230.82(6), 250.102(C)", ["2023"] = "705.11(B), 230.82(6), 250.102(C)" },
   about = "interconnection",
   applies = function(connection) return connection.side:is("supply side") end,
-  check = function(connection, book)
+  check = function(connection, book, design)
     local edition = tonumber(book:edition("nec"))
     local conductors = connection.conductors
     shall.be("The design shows its conductors", not not conductors)
     if not conductors then return end
+    one_way_only(conductors, design)
     local needed, meets_floor = conductors:supply_side_need(edition)
     shall.be_at_least("Ampacity of the conductors against 125 % of the sources", conductors:usable_ampacity(edition), needed)
     shall.be_at_least("Overcurrent device against 125 % of the sources", connection.ocpd_rating, needed)
