@@ -51,6 +51,9 @@ return {
         end },
       { "only for sensing", function()
           shall.be("It serves only for sensing or communication", circuit.neutral:is("sensing only"))
+          if circuit.role:is("feeder", "feeder tap") then
+            shall.be("No load behind it is on one pole", not feeds_single_poles(circuit))
+          end
           shall.be("It is on the load side of the service disconnect", not circuit.role:is("supply-side", "service"))
           is_large_enough_for_a_fault()
         end },

@@ -1,3 +1,14 @@
+-- What feeds it is not taken out.
+local function stays_fed(panel)
+  if panel.feeder and panel.feeder.status:is("removed") then
+    shall.be(format("Its feeder %s stays", panel.feeder:called()), false)
+  end
+  local from = panel.fed_from
+  if from and same(from:kind_of(), "panel") and from.status:is("removed") then
+    shall.be(format("Panel %s, which feeds it, stays", from:called()), false)
+  end
+end
+
 ---@type plumbrule.Rule
 -- 230.90 from memory.
 -- The bus rules rest on this figure, so it must be that of a device that is there.
@@ -8,6 +19,7 @@ return {
   applies = function(panel) return not panel.status:is("removed") end,
   check = function(panel, _, design)
     if panel.busbars:count() < 1 then shall.be("It has a bus", false) end
+    if not panel.is_service_panel then stays_fed(panel) end
     for _, bus in ipairs(panel.busbars) do
       local mains = 0
       for _, breaker in ipairs(bus.breakers) do
@@ -26,6 +38,9 @@ return {
           elseif not panel.feeder then
             shall.be("The design shows the feeder that supplies it", false)
           else
+            if panel.feeder.nominal_voltage > design.service.voltage_to_ground then
+              shall.be_at_least("Poles of its main breaker, one for each ungrounded conductor", breaker.poles, 2)
+            end
             shall.be_at_least("Protecting device, against the smaller of main and feeder", bus.protecting_device, smallest(breaker.rating, panel.feeder.ocpd_rating))
           end
         end

@@ -28,11 +28,14 @@ end
 -- that of 60 °C up to 100 A, unless the terminals are marked for more.
 return {
   title = "Conductors of a changed service",
-  cite = { ["2017"] = "310.15(B)(7), 230.42, 110.14(C)", ["2020"] = "310.12, 230.42, 110.14(C)", ["2023"] = "310.12, 230.42, 110.14(C)" },
+  cite = { ["2017"] = "310.15(B)(7), 310.10(H), 230.42, 110.14(C)", ["2020"] = "310.12, 310.10(G), 230.42, 110.14(C)", ["2023"] = "310.12, 310.10(G), 230.42, 110.14(C)" },
   about = "service",
   applies = function(service, _, design) return not service.work:is("untouched") or has_new_main(design) end,
   check = function(service, book, design)
     local rating = largest(service.rating, service.disconnect_rating)
+    if service.parallel_sets > 1 then
+      shall.be_at_least("Section of each of the conductors in parallel in kcmil (1/0 AWG is the least)", calc.conductor_area { size = service.conductor_size }, book.parallel_least)
+    end
     local serves_one = design.building.occupancy:is("one-family dwelling", "townhouse")
     local has_share = rating >= book.dwelling_service_least and rating <= book.dwelling_service_most
     if serves_one and has_share and service.parallel_sets < 2 then

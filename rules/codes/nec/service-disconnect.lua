@@ -5,6 +5,9 @@ return {
   cite = "230.79(C), (D)",
   about = "service",
   check = function(service, book, design)
+    if service.disconnect_rating > service.rating then
+      review(format("Its disconnect of %s is larger than the service's %s: the designer tells which of the two the service has", service.disconnect_rating, service.rating))
+    end
     local least = book.other_disconnect_minimum
     if design.building.occupancy:is("one-family dwelling", "townhouse") then least = book.service_disconnect_minimum end
     if service.work:is("untouched") and service.disconnect_rating < least then
