@@ -11,6 +11,25 @@ local function goes_on(design, disconnect)
   return false
 end
 
+-- Rules go by the role: one that is told wrongly would pass them by.
+local function carries_what_its_role_says(circuit)
+  local expected
+  if circuit.role:is("inverter output") then
+    expected = "inverter"
+  elseif circuit.role:is("microinverter branch") then
+    expected = "branch"
+  elseif is_dc(circuit) then
+    expected = "string"
+  end
+  if not expected then return end
+  for _, carried in ipairs(circuit.carries) do
+    local kind = carried:kind_of()
+    if not same(kind, expected) and not (is_dc(circuit) and same(kind, "combiner")) then
+      shall.be(format("%s is what a circuit of its role carries", carried:called()), false)
+    end
+  end
+end
+
 -- A bus and its panel are one place.
 local function is_the_connection(to, at)
   local kind = to:kind_of()
@@ -30,7 +49,7 @@ end
 ---@type plumbrule.Rule
 -- What the sections are that size the way on; that a diagram shows the whole way: common practice, no source.
 return {
-  title = "Where a circuit ends",
+  title = "What a circuit carries, and where it ends",
   cite = { ["2017"] = "690.8, 705.60", ["2020"] = "690.8, 705.28", ["2023"] = "690.8, 705.28" },
   about = "circuit",
   applies = function(circuit) return not circuit.status:is("removed") end,
@@ -39,6 +58,10 @@ return {
     shall.be("The design tells where it ends", not not to)
     if not to then return end
     local kind = to:kind_of()
+    carries_what_its_role_says(circuit)
+    if circuit.role:is("supply-side") then
+      shall.be("The design connects to the supply side", design.interconnection.side:is("supply side"))
+    end
     if circuit.role:is("supply-side") and not same(kind, "disconnect") then
       shall.be("A circuit to the supply side ends where the connection is told to be", is_the_connection(to, design.interconnection.at))
     end
