@@ -93,7 +93,7 @@ local cases = {
   { "asce/clamp-uplift", "racking:racking", "fail", { { "rails_per_module: 2", "rails_per_module: 1" } } },
   { "asce/clamp-uplift", "racking:racking", "open", { { "    clamp_uplift: 360 lbf\n", "", catalogue = "roof-mounts" } } },
   { "asce/clamp-slide", "racking:racking", "fail", { { "clamp_across_rail: 520 lbf", "clamp_across_rail: 250 lbf", catalogue = "roof-mounts" } } },
-  { "asce/clamp-slide", "racking:racking", "fail", { { "connection_across_rail: 700 lbf", "connection_across_rail: 240 lbf", catalogue = "roof-mounts" } } },
+  { "asce/attachment-down", south, "fail", { { "connection_across_rail: 700 lbf", "connection_across_rail: 240 lbf", catalogue = "roof-mounts" } } },
   { "asce/clamp-slide", "racking:racking", "fail", { { "rails_per_module: 2", "rails_per_module: 1" }, { "clamp_across_rail: 520 lbf", "clamp_across_rail: 500 lbf", catalogue = "roof-mounts" } } },
   { "asce/clamp-slide", "racking:racking", "open", { { "    clamp_across_rail: 520 lbf\n", "", catalogue = "roof-mounts" } } },
   { "asce/rail-span", south, "fail", { { "at: [32 in, 69.5 in], spacing: 32 in, count: 13", "at: [32 in, 69.5 in], spacing: 64 in, count: 7" } } },

@@ -11,6 +11,29 @@ return {
     if book.site_snow_study then ground_snow = design.site.ground_snow_load end
     local dead = design:array_dead_load()
     local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
+    local joint, joint_holds -- what pushes an attachment along the slope comes through it
+    if design.racking.mounting:is("rails", "shared rails") then
+      joint, joint_holds = "rail connection across its rail", design.racking.model.connection_across_rail
+      if design.racking.rail_direction:is("up the slope") then
+        joint, joint_holds = "rail connection along its rail", design.racking.model.connection_along_rail
+      end
+    end
+
+    -- The least of fasteners, mount and joint, and what the others hold.
+    local function find_least(capacity, governs, mount, fasteners)
+      local least, by, others = capacity, governs, {}
+      if joint and joint_holds < capacity then least, by = joint_holds, joint end
+      local function beside(part, holds)
+        if holds and not same(part, by) then table.insert(others, format("%s %.0f lbf", part, holds / (1 * lbf))) end
+      end
+      beside("fasteners", fasteners)
+      beside("mount", mount)
+      beside(joint, joint_holds)
+      if capacity <= 0 * lbf then by = format("%s, too short in the wood to count,", by) end
+      if others[1] then by = format("%s (%s)", by, table.concat(others, ", ")) end
+      return least, by
+    end
+
     local function judge(load_of_snow, name)
       local under = ""
       if same(name, "drifted snow") then under = " under drifted snow" end
@@ -41,10 +64,6 @@ return {
         return
       end
       local down, along -- those that come nearest to what they hold
-      local function held_by(capacity, governs)
-        if capacity > 0 * lbf then return governs end
-        return format("%s, too short in the wood to count,", governs)
-      end
       local function nearer(last, load, capacity, says)
         if last and load * last.capacity <= last.load * capacity then return last end
         return { load = load, capacity = capacity, says = says }
@@ -53,11 +72,11 @@ return {
         down = nearer(down, sort.down, sort.down_at:down_capacity { safety_factor = safety }, format("Load down on %s%s, held by its mount", sort.down_at:called(), under))
         -- Wood carries less for long: a little snow may count for less than the weight alone.
         local at = sort.along_at
-        local capacity, governs = at:lateral_capacity { load_duration = "dead", push = "along the slope", safety_factor = safety }
-        along = nearer(along, sort.weight, capacity, format("Load along the slope on %s by its weight, held by its %s", at:called(), held_by(capacity, governs)))
+        local least, by = find_least(at:lateral_capacity { load_duration = "dead", push = "along the slope", safety_factor = safety })
+        along = nearer(along, sort.weight, least, format("Load along the slope on %s by its weight, held least by its %s", at:called(), by))
         if load_of_snow > 0 * psf then
-          capacity, governs = at:lateral_capacity { load_duration = "snow", push = "along the slope", safety_factor = safety }
-          along = nearer(along, sort.along, capacity, format("Load along the slope on %s under %s, held by its %s", at:called(), name, held_by(capacity, governs)))
+          least, by = find_least(at:lateral_capacity { load_duration = "snow", push = "along the slope", safety_factor = safety })
+          along = nearer(along, sort.along, least, format("Load along the slope on %s under %s, held least by its %s", at:called(), name, by))
         end
       end
       shall.not_exceed(down.says, down.load, down.capacity, lbf)
