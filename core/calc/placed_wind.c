@@ -29,12 +29,17 @@ bool placed_need(const struct object **out, unsigned slot, struct working *worki
            (*out != NULL || working_missing(working, working->design->root, slot));
 }
 
-const struct parameter placed_wind_inputs[WIND_INPUTS] = {
-    [WIND_EDITION] = GIVEN_WORD("edition", edition_words, "Edition of ASCE 7."),
-    [WIND_SPEED] = GIVEN_QUANTITY("speed", SPEED, "mph", 50, 250, "Basic wind speed (ultimate)."),
-    [WIND_MINIMUM] = MAYBE_QUANTITY("minimum", PRESSURE, "psf", 0, 100,
-                                    "Least pressure either way, where the book asks for one."),
-};
+#define WIND_ROWS                                                                                  \
+    [WIND_EDITION] = GIVEN_WORD("edition", edition_words, "Edition of ASCE 7."),                   \
+    [WIND_SPEED] = GIVEN_QUANTITY("speed", SPEED, "mph", 50, 250, "Basic wind speed (ultimate)."), \
+    [WIND_MINIMUM] = MAYBE_QUANTITY("minimum", PRESSURE, "psf", 0, 100,                            \
+                                    "Least pressure either way, where the book asks for one.")
+enum { WIND_SHARE = WIND_INPUTS };
+const struct parameter placed_wind_inputs[WIND_INPUTS] = {WIND_ROWS};
+static const struct parameter module_wind_inputs[] = {
+    WIND_ROWS, [WIND_SHARE] = MAYBE_NUMBER("share", 0.01, 1,
+                                           "Part of its area that what is judged carries, such as "
+                                           "a clamp. Absent: all of it.")};
 static const struct parameter pressure_results[] = {
     GIVEN_QUANTITY("uplift", PRESSURE, "psf", 0, 5000, "Away from the roof, ultimate level."),
     GIVEN_QUANTITY("down", PRESSURE, "psf", 0, 5000, "Towards the roof, ultimate level."),
@@ -225,7 +230,9 @@ static bool run_module_wind_pressure(struct amount *results, const struct object
         return working_wrong(working, NULL, "module %s is removed", about->path);
     struct layout_module *module = &plane->modules[at];
     struct placed_spot spot = {plane, module, module->corners[0], module->corners[2]};
-    return find_pressure(results, about, &spot, flat_area(module->corners, 4), inputs, working);
+    double share = inputs[WIND_SHARE].type != AMOUNT_NONE ? inputs[WIND_SHARE].quantity.value : 1;
+    return find_pressure(results, about, &spot, share * flat_area(module->corners, 4), inputs,
+                         working);
 }
 
 static double outside(double low, double at, double high)
@@ -299,7 +306,7 @@ static const char snow_source[] = "ASCE 7 chapter 7 (secondary source)";
 
 const struct calculator placed_calculators[] = {
     [OF_MODULE] =
-        METHOD_CALCULATOR(module, wind_pressure, placed_wind_inputs, pressure_results,
+        METHOD_CALCULATOR(module, wind_pressure, module_wind_inputs, pressure_results,
                           "Wind on the module where it lies, ultimate level.", placed_source),
     [OF_ATTACHMENT] = METHOD_CALCULATOR(
         attachment, wind_pressure, placed_wind_inputs, pressure_results,

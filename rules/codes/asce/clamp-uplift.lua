@@ -7,24 +7,45 @@ return {
   check = function(racking, book, design)
     local edition, speed = book:edition("asce"), book.basic_wind_speed
     if book.site_wind_study then speed = design.site.basic_wind_speed end
-    local most, most_at = -1 * lbf, nil
+    local rails = racking.rails_per_module
+    local most, push, most_at, at = -1 * lbf, 0 * lbf, nil, ""
+    local judged = {} -- modules of one model on one plane are lifted alike in one zone
     for _, module in ipairs(design.modules) do
       if not module.status:is("removed") then
-        local wind_up, wind_down = module:wind_pressure(edition, speed, book.panel_wind_minimum)
-        local up = calc.asd_combinations {
-          edition = edition, wind_uplift = wind_up, wind_down = wind_down, snow = 0 * psf, roof_live = 0 * psf,
-          slope = module.plane.slope, dead = calc.dead_load_per_area { weight = module.model.weight, area = module:area() },
-        }
-        -- A clamp between two modules takes half of each on its rail.
-        local load = up * module:area() / racking.rails_per_module
-        if load > most then most, most_at = load, module end
+        local _, _, zone, _, exposed = module:wind_pressure(edition, speed, book.panel_wind_minimum)
+        local name = format("%s %s %s %s", module.plane:called(), module.model:called(), zone, exposed)
+        if not judged[name] then
+          judged[name] = true
+          -- A clamp between two modules takes half of each on its rail: on so small an area wind lifts harder than on a whole one.
+          local area = module:area() / rails
+          local wind_up, wind_down = module:wind_pressure(edition, speed, book.panel_wind_minimum, 1 / rails)
+          local up, _, _, along = calc.asd_combinations {
+            edition = edition, wind_uplift = wind_up, wind_down = wind_down, snow = 0 * psf, roof_live = 0 * psf,
+            slope = module.plane.slope, dead = calc.dead_load_per_area { weight = module.model.weight, area = module:area() },
+          }
+          if up * area > most then
+            most, push, most_at, at = up * area, along * area, module, format("%s in zone %s", module:called(), zone)
+          end
+        end
       end
     end
     if not most_at then
       shall.be("Some module is clamped", false)
       return
     end
-    shall.not_exceed(format("Uplift on a clamp beside %s", most_at:called()), most, racking.model.clamp_uplift, lbf)
+    local model = racking.model
+    shall.not_exceed(format("Uplift on a clamp beside %s", at), most, model.clamp_uplift, lbf)
+    if most <= 0 * lbf or most > model.clamp_uplift then return end
+    local holds = smallest(model.clamp_along_rail, model.clamp_across_rail)
+    if racking.mounting:is("rails", "shared rails") then
+      holds = model.clamp_across_rail
+      if racking.rail_direction:is("up the slope") then holds = model.clamp_along_rail end
+    end
+    -- How a clamp holds pull and push at once is for its maker to say; shares that add up to no more than one are safe.
+    local share = most / model.clamp_uplift + push / holds
+    if share > 1 then
+      review(format("Uplift and push along the slope together take %.0f %% of what a clamp beside %s holds: its maker tells how it holds both at once", 100 * share, at))
+    end
   end,
   remedy = "Add a rail below each module, or use clamps rated for more.",
 }
