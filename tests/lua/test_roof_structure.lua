@@ -91,7 +91,7 @@ local cases = {
   { "asce/attachment-down", south, "review", { { "stands_on: rafter", "stands_on: blocking", 4 } } },
   { "asce/attachment-uplift", south, "open", { { "    plate_thickness: 1/4 in\n", "", catalogue = "roof-mounts" } } },
   { "asce/clamp-uplift", "racking:racking", "fail", { { "rails_per_module: 2", "rails_per_module: 1" } } },
-  { "asce/clamp-uplift", "racking:racking", "open", { { "    clamp_uplift: 360 lbf\n", "", catalogue = "roof-mounts" } } },
+  { "asce/clamp-uplift", "racking:racking", "open", { { "    clamp_uplift: 480 lbf\n", "", catalogue = "roof-mounts" } } },
   { "asce/clamp-slide", "racking:racking", "fail", { { "clamp_across_rail: 520 lbf", "clamp_across_rail: 250 lbf", catalogue = "roof-mounts" } } },
   { "asce/attachment-down", south, "fail", { { "connection_across_rail: 700 lbf", "connection_across_rail: 240 lbf", catalogue = "roof-mounts" } } },
   { "asce/clamp-slide", "racking:racking", "fail", { { "rails_per_module: 2", "rails_per_module: 1" }, { "clamp_across_rail: 520 lbf", "clamp_across_rail: 500 lbf", catalogue = "roof-mounts" } } },
