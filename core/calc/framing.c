@@ -164,8 +164,11 @@ static bool run_rafter_span(struct amount *results, const struct object *about,
     return rafter_reach(results, &rafter, live, inputs[SPAN_LIMIT].quantity.value, working);
 }
 
-static const struct parameter framing_bending_inputs[] = {
-    [BEND_LOAD] = RAFTER_LOAD, [BEND_DURATION] = GIVEN_DURATION, [BEND_BASIS] = RAFTER_BASIS};
+static const struct parameter framing_bending_inputs[] = {[BEND_LOAD] = RAFTER_LOAD,
+                                                          [BEND_DURATION] = GIVEN_DURATION,
+                                                          [BEND_BASIS] = RAFTER_BASIS,
+                                                          [BEND_DRIFT] = RAFTER_DRIFT,
+                                                          [BEND_REACH] = RAFTER_REACH};
 #define framing_bending_results rafter_bending_results
 #define framing_shear_inputs    framing_bending_inputs
 #define framing_shear_results   rafter_shear_results
@@ -189,6 +192,10 @@ static const struct parameter framing_under_array_inputs[] = {
         MAYBE_QUANTITY("array_load", PRESSURE, "psf", 0, 500,
                        "Load down per area of modules: each attachment takes what comes to it."),
     [ARRAY_BASIS] = RAFTER_BASIS,
+    [ARRAY_DRIFT] = MAYBE_QUANTITY("drift", PRESSURE, "psf", 0, 1000,
+                                   "What drifted snow adds to array_load near the ridge, per area "
+                                   "of modules. Absent: none."),
+    [ARRAY_REACH] = RAFTER_REACH,
 };
 #define UNDER_STRESSES                                                                             \
     GIVEN_QUANTITY("stress", PRESSURE, "psi", 0, 0, "Largest bending stress of any member."),      \

@@ -193,7 +193,7 @@ static double half_way(const struct layout_support *support, size_t at, int step
 
 /* Shares a line's strip of a module among the line's attachments. */
 static void share_strip(struct layout_support *support, const struct stretch *module, size_t line,
-                        double width)
+                        double width, double top)
 {
     for (size_t i = line_begin(support, line);
          i < support->attachment_count && support->standings[i].line == line; i++) {
@@ -202,9 +202,12 @@ static void share_strip(struct layout_support *support, const struct stretch *mo
         double to = half_way(support, i, 1, module->to, &is_first);
         from = fmax(from, module->from);
         to = fmin(to, module->to);
-        if (is_first)
-            support->attachments[support->standings[i].attachment].area +=
-                width * fmax(0, to - from);
+        if (is_first && to > from) {
+            struct layout_attachment *mine =
+                &support->attachments[support->standings[i].attachment];
+            mine->area += width * (to - from);
+            mine->top = fmax(mine->top, support->runs_up ? to : top);
+        }
     }
 }
 
@@ -223,7 +226,8 @@ static size_t share_by_rails(double *spread, struct layout_support *support,
                                         carries(&support->rails[j], &stretch));
         if (is_counted || !carries(rail, &stretch))
             continue;
-        share_strip(support, &stretch, rail->line, width_of_line(support, &stretch, rail));
+        share_strip(support, &stretch, rail->line, width_of_line(support, &stretch, rail),
+                    module->corners[2].y);
         low = fmin(low, rail->across);
         high = fmax(high, rail->across);
         lines++;
@@ -265,6 +269,7 @@ static bool share_directly(struct layout_support *support, const struct layout_m
                                       module->object->path);
         }
         mine->area += count >= 3 ? flat_area(cell, count) : 0;
+        mine->top = fmax(mine->top, module->corners[2].y);
     }
     return true;
 }

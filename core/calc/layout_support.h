@@ -13,6 +13,7 @@ struct layout_attachment {
     const struct object *rail; /* NULL: it carries modules directly */
     size_t line;               /* the first rail in that rail's line */
     double area;               /* of modules, m² */
+    double top;                /* how far up the slope what it carries reaches, m */
 };
 
 /* An attachment as it stands in its line of rails. */

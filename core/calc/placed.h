@@ -28,7 +28,11 @@ bool placed_is_exposed(const struct placed_spot *spot, double mean_roof_height,
                        double height_above_roof, bool ridge_is_edge);
 
 extern const struct parameter placed_snow_inputs[4], placed_unbalanced_inputs[3];
-extern const struct parameter placed_snow_results[3], placed_unbalanced_results[3];
-calculate placed_run_snow, placed_run_unbalanced;
+extern const struct parameter placed_snow_results[3], placed_unbalanced_results[4];
+calculate placed_run_snow, placed_run_unbalanced, placed_run_drifted;
+/* How far a height up the slope lies below the lowest ridge of its plane, m in plan; 0 above it, or
+ * where there is none. */
+double placed_below_ridge(const struct layout_plane *plane, double top);
+calculate placed_run_module_below_ridge, placed_run_attachment_below_ridge;
 
 #endif

@@ -4,6 +4,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "layout_support.h"
+
 static const double foot = 0.3048;
 static const char *const basis_words[] = {"service level", "strength level", NULL};
 
@@ -24,10 +26,13 @@ const struct parameter placed_snow_results[3] = {
     GIVEN_QUANTITY("flat", PRESSURE, "psf", 0, 1000, "Flat roof snow load, pf."),
     GIVEN_NUMBER("slope_factor", 0, 1, "Cs."),
 };
-const struct parameter placed_unbalanced_results[3] = {
+const struct parameter placed_unbalanced_results[4] = {
     GIVEN_QUANTITY("load", PRESSURE, "psf", 0, 1000, "Largest on the leeward side, in plan."),
     GIVEN_QUANTITY("windward", PRESSURE, "psf", 0, 1000, "On the windward side."),
     GIVEN_YESNO("needed", "Does the roof need the unbalanced case at all?"),
+    GIVEN_QUANTITY(
+        "reach", LENGTH, "ft", 0, 1000,
+        "How far from the ridge in plan that load lies; below it no more than balanced."),
 };
 
 /* Inputs of roof_snow and unbalanced_snow, in their order. */
@@ -42,7 +47,8 @@ enum {
     SNOW_SURFACE,
     SNOW_WIDTH,
     SNOW_LAST,
-    SNOW_SIMPLE
+    SNOW_SIMPLE,
+    SNOW_WINDWARD
 };
 
 static bool find_factor(struct amount *out, const char *name, const struct amount *inputs,
@@ -135,17 +141,35 @@ bool placed_run_snow(struct amount *results, const struct object *about,
     return true;
 }
 
-bool placed_run_unbalanced(struct amount *results, const struct object *about,
-                           const struct amount *inputs, struct working *working)
+/* How wide the roof is beyond the ridge, from where snow is blown: the widest plane that faces the
+ * other way; as wide as this one where there is none. */
+static bool take_windward(struct amount *out, const struct object *about, struct working *working)
 {
-    struct amount asked[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}}, found[CALCULATOR_RESULTS];
+    struct layout_plane **planes;
+    size_t count;
+    double widest = -1;
+    struct quantity mine, other;
+    if (!layout_planes_open(&planes, &count, LAYOUT_OUTLINE | LAYOUT_SLOPE, working) ||
+        !need_quantity(&mine, about, SLOT_roof_plane_azimuth, working))
+        return false;
+    for (size_t i = 0; i < count; i++) {
+        if (planes[i]->object == about)
+            continue;
+        if (!need_quantity(&other, planes[i]->object, SLOT_roof_plane_azimuth, working))
+            return false;
+        if (cos(other.value - mine.value) < -1e-9)
+            widest = fmax(widest, width_of(planes[i]));
+    }
+    if (widest > 0)
+        *out = result_in(widest / foot, "ft");
+    return true;
+}
+
+static bool take_unbalanced(struct amount *asked, const struct object *about,
+                            const struct amount *inputs, struct working *working)
+{
     const struct object *roof, *framing;
     const char *shape, *kind;
-    if (is_without_snow(inputs)) {
-        results[0] = results[1] = result_in(0, "psf");
-        results[2] = amount_of_yesno(false);
-        return true;
-    }
     if (!take(asked, about, inputs, working) || !placed_need(&roof, SLOT_design_roof, working) ||
         !need_word(&shape, roof, SLOT_roof_shape, working) ||
         !need_object(&framing, about, SLOT_roof_plane_framing, working))
@@ -156,11 +180,109 @@ bool placed_run_unbalanced(struct amount *results, const struct object *about,
         return false;
     asked[SNOW_LAST] = amount_of_word(shape);
     asked[SNOW_SIMPLE] = amount_of_yesno(strcmp(kind, "rafter") == 0);
-    if (!placed_ask(found, snow_calculators, "unbalanced_snow", NULL, asked, SNOW_SIMPLE + 1,
+    return true;
+}
+
+static void give_none(struct amount *results)
+{
+    results[0] = results[1] = result_in(0, "psf");
+    results[2] = amount_of_yesno(false);
+    results[3] = result_in(0, "ft");
+}
+
+static bool find_unbalanced(struct amount *results, const struct object *about,
+                            struct amount *asked, struct working *working)
+{
+    struct amount found[CALCULATOR_RESULTS];
+    if (!take_windward(&asked[SNOW_WINDWARD], about, working) ||
+        !placed_ask(found, snow_calculators, "unbalanced_snow", NULL, asked, SNOW_WINDWARD + 1,
                     working))
         return false;
     results[0] = found[0];
     results[1] = found[2];
     results[2] = found[5];
+    results[3] = found[4];
+    return true;
+}
+
+bool placed_run_unbalanced(struct amount *results, const struct object *about,
+                           const struct amount *inputs, struct working *working)
+{
+    struct amount asked[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}};
+    if (is_without_snow(inputs)) {
+        give_none(results);
+        return true;
+    }
+    return take_unbalanced(asked, about, inputs, working) &&
+           find_unbalanced(results, about, asked, working);
+}
+
+/* What cannot be told stops the rule that asks for unbalanced snow, once for the whole roof; the
+ * others go on without it. */
+bool placed_run_drifted(struct amount *results, const struct object *about,
+                        const struct amount *inputs, struct working *working)
+{
+    struct amount asked[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}};
+    const char *gap = NULL;
+    give_none(results);
+    if (is_without_snow(inputs))
+        return true;
+    if (!take_unbalanced(asked, about, inputs, working))
+        return false;
+    gap = snow_drift_gap(edition_of(inputs[EDITION]), asked[SNOW_IS].quantity.value,
+                         asked[SNOW_LAST].word, input_in(asked[SNOW_SLOPE], "°", 0));
+    if (gap == NULL)
+        return find_unbalanced(results, about, asked, working);
+    working_step(working, NULL, "%s: said once for the roof, not counted here", gap);
+    return true;
+}
+
+double placed_below_ridge(const struct layout_plane *plane, double top)
+{
+    double ridge = INFINITY;
+    for (size_t i = 0; i < plane->count; i++)
+        if (strcmp(plane->edges[i], "ridge") == 0)
+            ridge = fmin(ridge, fmin(plane->corners[i].y, plane->corners[i + 1].y));
+    return isfinite(ridge) ? fmax(0, ridge - top) * plane->cos_slope : 0;
+}
+
+bool placed_run_module_below_ridge(struct amount *results, const struct object *about,
+                                   const struct amount *inputs, struct working *working)
+{
+    const struct object *of;
+    struct layout_plane *plane;
+    (void)inputs;
+    if (!need_object(&of, about, SLOT_module_plane, working))
+        return false;
+    if (of == NULL)
+        return working_wrong(working, NULL, "module %s lies on no roof plane", about->path);
+    if (!layout_plane_open(&plane, of, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working))
+        return false;
+    size_t at = layout_place_of(about, plane->modules, plane->module_count, sizeof *plane->modules);
+    if (at == plane->module_count)
+        return working_wrong(working, NULL, "module %s is removed", about->path);
+    results[0] = result_in(placed_below_ridge(plane, plane->modules[at].corners[2].y) / foot, "ft");
+    return true;
+}
+
+bool placed_run_attachment_below_ridge(struct amount *results, const struct object *about,
+                                       const struct amount *inputs, struct working *working)
+{
+    const struct object *of;
+    struct layout_plane *plane;
+    const struct layout_support *support;
+    (void)inputs;
+    if (!need_object(&of, about, SLOT_attachment_plane, working))
+        return false;
+    if (of == NULL)
+        return working_wrong(working, NULL, "attachment %s stands on no roof plane", about->path);
+    if (!layout_support_open(&support, &plane, of, working) ||
+        !layout_plane_open(&plane, of, LAYOUT_EDGES | LAYOUT_SLOPE, working))
+        return false;
+    size_t at = layout_place_of(about, support->attachments, support->attachment_count,
+                                sizeof *support->attachments);
+    if (at == support->attachment_count)
+        return working_wrong(working, NULL, "attachment %s stands on another plane", about->path);
+    results[0] = result_in(placed_below_ridge(plane, support->attachments[at].top) / foot, "ft");
     return true;
 }

@@ -49,6 +49,9 @@ static const struct parameter pressure_results[] = {
     GIVEN_NUMBER("uplift_coefficient", -10, 10, "GCp for uplift."),
 };
 
+static const struct parameter below_ridge_results[] = {
+    GIVEN_QUANTITY("distance", LENGTH, "ft", 0, 1000, "In plan; 0 where the plane has no ridge.")};
+
 enum { OF_MODULE, OF_ATTACHMENT }; /* rows of the table below */
 
 bool placed_read_site(struct wind_place *place, struct working *working)
@@ -322,5 +325,13 @@ const struct calculator placed_calculators[] = {
     {"unbalanced_snow", KIND_roof_plane, "Snow that wind has moved onto the plane.",
      "ASCE 7-10 and 7-16 7.6.1 (partly from memory)", ROWS(placed_unbalanced_inputs),
      ROWS(placed_unbalanced_results), placed_run_unbalanced},
+    {"drifted_snow", KIND_roof_plane,
+     "The same for rules that go on without it: not needed where it is not at hand.",
+     "ASCE 7-10 and 7-16 7.6.1 (partly from memory)", ROWS(placed_unbalanced_inputs),
+     ROWS(placed_unbalanced_results), placed_run_drifted},
+    {"below_ridge", KIND_module, "How far below the ridge it begins.", NULL, NULL, 0,
+     ROWS(below_ridge_results), placed_run_module_below_ridge},
+    {"below_ridge", KIND_attachment, "How far below the ridge the modules that it carries begin.",
+     NULL, NULL, 0, ROWS(below_ridge_results), placed_run_attachment_below_ridge},
     {.name = NULL},
 };

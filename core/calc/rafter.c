@@ -14,15 +14,48 @@ static double line_load_of(const struct rafter *rafter, double load, struct work
     return line;
 }
 
+/* An even load and a drift from the upper support down to its reach: the reaction there is the
+ * larger one, and the shear is zero in the drift or below it. */
+static double upper_reaction(const struct rafter *rafter, double line, double drift, double reach)
+{
+    return line * rafter->span / 2 + drift * reach * (1 - reach / (2 * rafter->span));
+}
+
+static double moment_of(const struct rafter *rafter, double line, double drift, double reach)
+{
+    double upper = upper_reaction(rafter, line, drift, reach);
+    double lower = line * rafter->span + drift * reach - upper;
+    if (upper <= (line + drift) * reach || line <= 0)
+        return upper * upper / (2 * (line + drift));
+    return lower * lower / (2 * line);
+}
+
+/* lbf per inch on one member, and how much of its span has it, in. */
+static double drift_of(double *reach, const struct rafter *rafter, struct working *working)
+{
+    *reach = fmin(rafter->reach, rafter->span);
+    if (rafter->drift <= 0 || *reach <= 0) {
+        *reach = 0;
+        return 0;
+    }
+    working_step(working, "statics", "drifted snow on the upper %.5g ft of the span:", *reach / 12);
+    return line_load_of(rafter, rafter->drift, working);
+}
+
 bool rafter_bend(struct amount *results, struct rafter *rafter, struct working *working)
 {
     if (!timber_member_take(&rafter->member, working))
         return false;
     double line = line_load_of(rafter, rafter->load, working);
-    double moment = line * rafter->span * rafter->span / 8;
+    double reach, drift = drift_of(&reach, rafter, working);
+    double moment =
+        drift > 0 ? moment_of(rafter, line, drift, reach) : line * rafter->span * rafter->span / 8;
     double stress = moment / wood_section_modulus(rafter->member.section);
-    working_step(working, "statics", "M = w L²/8 = %.5g lbf/ft × (%.5g ft)²/8 = %.6g lbf·ft",
-                 line * 12, rafter->span / 12, moment / 12);
+    if (drift > 0)
+        working_step(working, "statics", "where the shear is zero M = %.6g lbf·ft", moment / 12);
+    else
+        working_step(working, "statics", "M = w L²/8 = %.5g lbf/ft × (%.5g ft)²/8 = %.6g lbf·ft",
+                     line * 12, rafter->span / 12, moment / 12);
     working_step(working, "NDS 3.3", "fb = M/S = %.5g psi of %.5g psi", stress,
                  rafter->member.bending);
     results[0] = amount_as(stress, "psi");
@@ -36,9 +69,12 @@ bool rafter_resist(struct amount *results, struct rafter *rafter, struct working
 {
     if (!timber_member_take(&rafter->member, working))
         return false;
-    double shear = line_load_of(rafter, rafter->load, working) * rafter->span / 2;
+    double line = line_load_of(rafter, rafter->load, working);
+    double reach, drift = drift_of(&reach, rafter, working);
+    double shear = upper_reaction(rafter, line, drift, reach);
     double stress = timber_shear_stress(rafter->member.section, shear);
-    working_step(working, "statics", "V = w L/2 = %.5g lbf, at the support itself", shear);
+    working_step(working, "statics", "V = %s = %.5g lbf, at the support itself",
+                 drift > 0 ? "w L/2 + wd r (1 - r/2L)" : "w L/2", shear);
     working_step(working, "NDS 3.4", "fv = 3V/2bd = %.5g psi of %.5g psi", stress,
                  rafter->member.shear);
     results[0] = amount_as(stress, "psi");

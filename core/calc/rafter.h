@@ -9,8 +9,9 @@ extern const char *const value_basis_words[];
 
 struct rafter {
     struct timber_member member;
-    double span; /* in, horizontal */
-    double load; /* psf of plan */
+    double span;         /* in, horizontal */
+    double load;         /* psf of plan */
+    double drift, reach; /* further load, psf of plan, that far from the upper support, in */
 };
 
 /* Results of the three checks, in psi or in; each writes results[0 … 3]: value, allowed, ratio, and
@@ -32,6 +33,12 @@ bool rafter_reach(struct amount *results, struct rafter *rafter, double live, do
 #define RAFTER_BASIS                                                                               \
     MAYBE_WORD("basis", value_basis_words,                                                         \
                "Bending values: current (absent, too), or those the code span tables rest on.")
+#define RAFTER_DRIFT                                                                               \
+    MAYBE_QUANTITY("drift", PRESSURE, "psf", 0, 1000,                                              \
+                   "What drifted snow adds near the ridge. Absent: none.")
+#define RAFTER_REACH                                                                               \
+    MAYBE_QUANTITY("reach", LENGTH, "ft", 0, 1000,                                                 \
+                   "How far from the ridge that lies, in plan. Absent: everywhere.")
 #define RAFTER_LIVE                                                                                \
     GIVEN_QUANTITY("live", PRESSURE, "psf", 1, 1000, "Live or snow load per area of plan.")
 #define RAFTER_DEAD GIVEN_QUANTITY("dead", PRESSURE, "psf", 0, 200, "Dead load per area of plan.")
@@ -43,11 +50,19 @@ extern const struct parameter point_load_results[POINT_LOAD_RESULTS];
 calculate run_rafter_with_point_loads;
 
 /* Methods about framing; rows stand in framing.c. */
-enum { BEND_LOAD, BEND_DURATION, BEND_BASIS };
+enum { BEND_LOAD, BEND_DURATION, BEND_BASIS, BEND_DRIFT, BEND_REACH };
 enum { DEFLECT_LOAD, DEFLECT_LIMIT };
 enum { REACH_LIVE, REACH_DEAD, REACH_DURATION, REACH_LIMIT, REACH_BASIS };
 enum { UPLIFT_EDITION, UPLIFT_SPEED, UPLIFT_ROOF, UPLIFT_ARRAY, UPLIFT_MINIMUM };
-enum { ARRAY_ROOF_LOAD, ARRAY_DURATION, ARRAY_ATTACHMENT_LOAD, ARRAY_ARRAY_LOAD, ARRAY_BASIS };
+enum {
+    ARRAY_ROOF_LOAD,
+    ARRAY_DURATION,
+    ARRAY_ATTACHMENT_LOAD,
+    ARRAY_ARRAY_LOAD,
+    ARRAY_BASIS,
+    ARRAY_DRIFT,
+    ARRAY_REACH
+};
 calculate run_framing_bending, run_framing_shear, run_framing_deflection,
     run_framing_allowable_span, run_framing_under_array, run_framing_under_uplift;
 /* Takes a member from the facts of its framing. A truss or panel: beyond. */

@@ -282,6 +282,10 @@ static const struct parameter unbalanced_snow_inputs[] = {
     GIVEN_QUANTITY("eave_to_ridge", LENGTH, "ft", 0.5, 1000, "From eave to ridge in plan, W."),
     GIVEN_WORD("shape", words_for_roof_shape, "Shape of the roof."),
     GIVEN_YESNO("simple_rafters", "Do simply supported rafters span from eave to ridge?"),
+    MAYBE_QUANTITY(
+        "windward_width", LENGTH, "ft", 0.5, 1000,
+        "From eave to ridge in plan on the other side, from which snow is blown. Absent: "
+        "as on this one."),
 };
 static const struct parameter unbalanced_snow_results[] = {
     GIVEN_QUANTITY("load", PRESSURE, "psf", 0, 1000,
@@ -289,7 +293,8 @@ static const struct parameter unbalanced_snow_results[] = {
     GIVEN_QUANTITY("leeward", PRESSURE, "psf", 0, 1000, "Uniform part on the leeward side."),
     GIVEN_QUANTITY("windward", PRESSURE, "psf", 0, 1000, "On the windward side."),
     GIVEN_QUANTITY("surcharge", PRESSURE, "psf", 0, 1000, "On top, from the ridge down."),
-    GIVEN_QUANTITY("surcharge_width", LENGTH, "ft", 0, 1000, "How far from the ridge, in plan."),
+    GIVEN_QUANTITY("reach", LENGTH, "ft", 0, 1000,
+                   "How far from the ridge in plan the largest load lies."),
     GIVEN_YESNO("needed", "Does the roof need the unbalanced case at all?")};
 
 static void give_unbalanced(struct amount *results, double leeward, double windward,
@@ -305,10 +310,10 @@ static void give_unbalanced(struct amount *results, double leeward, double windw
 
 /* The drift over the ridge of a wide gable: ASCE 7-16 Fig. 7.6-1 and 7.6-2. */
 static void drift(struct amount *results, const struct ground *ground, double sloped, double slope,
-                  double width, struct working *working)
+                  double width, double windward, struct working *working)
 {
     double density = fmin(30, 0.13 * ground->snow + 14);
-    double fetch = fmax(width, 20);
+    double fetch = fmax(windward, 20);
     double height =
         (0.43 * cbrt(fetch) * pow(ground->snow + 10, 0.25) - 1.5) * sqrt(ground->importance);
     double run = 1 / tan(slope * degree);
@@ -326,16 +331,28 @@ static void drift(struct amount *results, const struct ground *ground, double sl
     give_unbalanced(results, sloped, 0.3 * sloped, surcharge, reach, true);
 }
 
-static bool check_unbalanced(const struct ground *ground, const char *shape,
-                             struct working *working)
+static bool has_ridge(const char *shape)
 {
+    return strcmp(shape, "gable") == 0 || strcmp(shape, "hip") == 0;
+}
+
+static bool is_drifting(double slope)
+{
+    return number_compare(slope, unbalanced_from) >= 0 && number_compare(slope, unbalanced_to) <= 0;
+}
+
+const char *snow_drift_gap(enum wind_edition edition, double importance, const char *shape,
+                           double slope)
+{
+    if (!has_ridge(shape) || !is_drifting(slope))
+        return NULL;
     if (strcmp(shape, "hip") == 0)
-        return working_beyond(working, "unbalanced snow is at hand for gables only, not for a hip");
-    if (ground->edition == ASCE_7_22)
-        return working_beyond(working, "unbalanced snow of ASCE 7-22 is not at hand");
-    if (ground->edition == ASCE_7_10 && number_compare(ground->importance, 1) != 0)
-        return working_beyond(working, "the drift height of ASCE 7-10 is at hand for Is = 1 only");
-    return true;
+        return "unbalanced snow is at hand for gables only, not for a hip";
+    if (edition == ASCE_7_22)
+        return "unbalanced snow of ASCE 7-22 is not at hand";
+    if (edition == ASCE_7_10 && number_compare(importance, 1) != 0)
+        return "the drift height of ASCE 7-10 is at hand for Is = 1 only";
+    return NULL;
 }
 
 static bool run_unbalanced_snow(struct amount *results, const struct object *about,
@@ -345,20 +362,20 @@ static bool run_unbalanced_snow(struct amount *results, const struct object *abo
     struct ground ground;
     double factor, slope = input_in(inputs[6], "°", 0), width = input_in(inputs[8], "ft", 0);
     const char *shape = inputs[9].word;
-    bool has_ridge = strcmp(shape, "gable") == 0 || strcmp(shape, "hip") == 0;
-    bool is_within =
-        number_compare(slope, unbalanced_from) >= 0 && number_compare(slope, unbalanced_to) <= 0;
-    if (!read_ground(&ground, inputs, working) ||
-        (has_ridge && is_within && !check_unbalanced(&ground, shape, working)) ||
-        !find_slope_factor(&factor, ground.edition, slope, ground.thermal,
+    if (!read_ground(&ground, inputs, working))
+        return false;
+    const char *gap = snow_drift_gap(ground.edition, ground.importance, shape, slope);
+    if (gap != NULL)
+        return working_beyond(working, "%s", gap);
+    if (!find_slope_factor(&factor, ground.edition, slope, ground.thermal,
                            strcmp(inputs[7].word, "other") != 0, working))
         return false;
     double sloped = factor * ground.flat;
-    if (!has_ridge) {
+    if (!has_ridge(shape)) {
         working_step(working, "ASCE 7-10 and 7-16 7.6.1 (from memory)",
                      "a %s roof has no ridge to drift over: no unbalanced case", shape);
         give_unbalanced(results, sloped, sloped, 0, 0, false);
-    } else if (!is_within) {
+    } else if (!is_drifting(slope)) {
         working_step(working, "ASCE 7-10 and 7-16 7.6.1 (secondary source)",
                      "slope %.4g° is outside %.4g° to %.4g°: no unbalanced case", slope,
                      unbalanced_from, unbalanced_to);
@@ -367,9 +384,9 @@ static bool run_unbalanced_snow(struct amount *results, const struct object *abo
         working_step(
             working, "ASCE 7-10 and 7-16 7.6.1 (width: secondary source; load from memory)",
             "W %.4g ft to 20 ft with simple rafters: leeward Is pg, windward nothing", width);
-        give_unbalanced(results, ground.importance * ground.snow, 0, 0, 0, true);
+        give_unbalanced(results, ground.importance * ground.snow, 0, 0, width, true);
     } else
-        drift(results, &ground, sloped, slope, width, working);
+        drift(results, &ground, sloped, slope, width, input_in(inputs[11], "ft", width), working);
     return true;
 }
 

@@ -53,5 +53,8 @@ bool external_coefficient_of(struct gcp_answer *out, const struct gcp_query *que
 /* The zones into which an edition parts such a roof ("1 2e 2r 3"), or NULL where it is not covered.
  */
 const char *wind_zones_of(enum wind_edition edition, const char *shape, double slope_degrees);
+/* Why the snow that drifts over a ridge is not known there, or NULL; slope in degrees. */
+const char *snow_drift_gap(enum wind_edition edition, double importance, const char *shape,
+                           double slope);
 
 #endif

@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "layout_support.h"
+#include "placed.h"
 
 /* What an engineer needs to judge a member that is no plain rafter. */
 static bool refuse_kind(const char *kind, struct working *working)
@@ -46,6 +47,12 @@ static void take_strength(struct rafter *rafter, struct amount duration, struct 
         is_given(basis) && strcmp(basis.word, value_basis_words[1]) == 0;
 }
 
+static void take_drift(struct rafter *rafter, struct amount drift, struct amount reach)
+{
+    rafter->drift = amount_in(drift, "psf", 0);
+    rafter->reach = amount_in(reach, "in", INFINITY);
+}
+
 bool run_framing_bending(struct amount *results, const struct object *about,
                          const struct amount *inputs, struct working *working)
 {
@@ -54,6 +61,7 @@ bool run_framing_bending(struct amount *results, const struct object *about,
         return false;
     rafter.load = amount_in(inputs[BEND_LOAD], "psf", 0);
     take_strength(&rafter, inputs[BEND_DURATION], inputs[BEND_BASIS]);
+    take_drift(&rafter, inputs[BEND_DRIFT], inputs[BEND_REACH]);
     return rafter_bend(results, &rafter, working);
 }
 
@@ -65,6 +73,7 @@ bool run_framing_shear(struct amount *results, const struct object *about,
         return false;
     rafter.load = amount_in(inputs[BEND_LOAD], "psf", 0);
     take_strength(&rafter, inputs[BEND_DURATION], inputs[BEND_BASIS]);
+    take_drift(&rafter, inputs[BEND_DRIFT], inputs[BEND_REACH]);
     return rafter_resist(results, &rafter, working);
 }
 
@@ -133,6 +142,32 @@ static bool take_bearing(struct bearing *out, const struct object *framing,
     return true;
 }
 
+/* Adds what drifts onto those attachments whose modules come that near to the ridge. */
+static bool add_drift(double *loads, const struct layout_support *support,
+                      const struct object *plane, const struct amount *inputs,
+                      struct working *working)
+{
+    struct layout_plane *opened;
+    struct amount drift = inputs[ARRAY_DRIFT], reach = inputs[ARRAY_REACH];
+    size_t within = 0;
+    if (!is_given(drift))
+        return true;
+    if (!layout_plane_open(&opened, plane, LAYOUT_EDGES | LAYOUT_SLOPE, working))
+        return false;
+    double far = amount_in(reach, "m", INFINITY);
+    for (size_t i = 0; i < support->attachment_count; i++) {
+        const struct layout_attachment *one = &support->attachments[i];
+        if (number_compare(placed_below_ridge(opened, one->top), far) >= 0)
+            continue;
+        loads[i] += drift.quantity.value * one->area / TIMBER_POUND_FORCE;
+        within++;
+    }
+    working_step(working, NULL,
+                 "%zu attachment(s) carry modules that reach into the drifted snow below the ridge",
+                 within);
+    return true;
+}
+
 /* What each attachment of the plane carries, lbf: the stated load, or the array's load on the area
  * that comes to it. */
 static bool take_loads(double **out, size_t *count, const struct object *plane,
@@ -163,7 +198,7 @@ static bool take_loads(double **out, size_t *count, const struct object *plane,
                         ? stated.quantity.value / TIMBER_POUND_FORCE
                         : spread.quantity.value * support->attachments[i].area / TIMBER_POUND_FORCE;
     }
-    return true;
+    return support == NULL || add_drift(*out, support, plane, inputs, working);
 }
 
 /* The attachments of the plane, by member and span; those on the overhang are left out. */

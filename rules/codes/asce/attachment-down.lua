@@ -34,13 +34,13 @@ return {
       return least, by
     end
 
-    local function judge(load_of_snow, name)
+    local function judge(load_of_snow, name, reach)
       local under = ""
       if same(name, "drifted snow") then under = " under drifted snow" end
       local alike, sorts = {}, {} -- attachments of one model on one kind of member hold alike
       for _, attachment in ipairs(plane.attachments) do
         local area = attachment:tributary_area()
-        if area > 0 * sq_ft then
+        if area > 0 * sq_ft and (not reach or attachment:below_ridge() < reach) then
           local wind_up, wind_down = attachment:wind_pressure(edition, speed, book.panel_wind_minimum)
           local _, down, along = calc.asd_combinations {
             edition = edition, dead = dead, wind_uplift = wind_up, wind_down = wind_down, snow = load_of_snow,
@@ -60,6 +60,7 @@ return {
         end
       end
       if not sorts[1] then
+        if reach then return end -- snow drifts above the array alone
         shall.be("Some attachment carries modules", false)
         return
       end
@@ -85,8 +86,8 @@ return {
 
     judge(snow, "snow")
     if ground_snow > book.unbalanced_snow_from then
-      local drifted, _, needed = plane:unbalanced_snow(edition, basis, ground_snow)
-      if needed and drifted > snow then judge(drifted, "drifted snow") end
+      local drifted, _, needed, reach = plane:drifted_snow(edition, basis, ground_snow)
+      if needed and drifted > snow then judge(drifted, "drifted snow", reach) end
     end
   end,
   remedy = "Add attachments, or take a mount or screws that hold more; what the screws hold rests on the metal of the mount's base and its thickness.",

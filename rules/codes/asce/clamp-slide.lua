@@ -10,11 +10,13 @@ return {
     local model = racking.model
 
     -- Wind on modules that lie parallel to the roof presses square to it.
-    local function along_slope(plane, dead, is_drifted)
+    local function along_slope(module, dead, is_drifted)
+      local plane = module.plane
       local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
       if is_drifted then
-        local drifted, _, needed = plane:unbalanced_snow(edition, basis, ground_snow)
-        if needed then snow = largest(snow, drifted) end
+        local drifted, _, needed, reach = plane:drifted_snow(edition, basis, ground_snow)
+        if not needed or module:below_ridge() >= reach then return -1 * psf end
+        snow = largest(snow, drifted)
       end
       local _, _, along = calc.asd_combinations {
         edition = edition, dead = dead, wind_uplift = 0 * psf, wind_down = 0 * psf, roof_live = 0 * psf, slope = plane.slope,
@@ -31,10 +33,11 @@ return {
         if not module.status:is("removed") then
           local dead = calc.dead_load_per_area { weight = module.model.weight, area = module:area() }
           -- A clamp between two modules takes half of each on its rail.
-          local load = along_slope(module.plane, dead, is_drifted) * module:area() / racking.rails_per_module
-          if load > most then most, most_at = load, module end
+          local load = along_slope(module, dead, is_drifted) * module:area() / racking.rails_per_module
+          if load >= 0 * lbf and load > most then most, most_at = load, module end
         end
       end
+      if not most_at and is_drifted then return end -- none lies where it drifts
       if not most_at then
         shall.be("Some module is clamped", false)
         return

@@ -39,8 +39,8 @@ return {
       local pressed, pressed_at = most_down, nil
       for _, module in ipairs(design.modules) do
         if same(module.model, model) and not module.status:is("removed") then
-          local drifted, _, needed = module.plane:unbalanced_snow(edition, basis, ground_snow)
-          if needed then
+          local drifted, _, needed, reach = module.plane:drifted_snow(edition, basis, ground_snow)
+          if needed and module:below_ridge() < reach then
             local wind_up, wind_down = module:wind_pressure(edition, speed, book.panel_wind_minimum)
             local _, down = calc.asd_combinations {
               edition = edition, wind_uplift = wind_up, wind_down = wind_down, roof_live = 0 * psf, slope = module.plane.slope,

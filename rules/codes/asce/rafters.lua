@@ -20,10 +20,10 @@ return {
     local jacks = ""
     if plane:has_edge("hip") or plane:has_edge("valley") then jacks = ", shorter rafters at a hip or valley taken at the full span," end
 
-    local function compare(name, load, duration)
-      local stress, allowed = framing:bending { load = load, load_duration = duration }
+    local function compare(name, load, duration, drift, reach)
+      local stress, allowed = framing:bending { load = load, load_duration = duration, drift = drift, reach = reach }
       shall.not_exceed(format("Bending stress without the array under %s%s", name, jacks), stress, allowed, psi)
-      local shear, shear_allowed = framing:shear { load = load, load_duration = duration }
+      local shear, shear_allowed = framing:shear { load = load, load_duration = duration, drift = drift, reach = reach }
       shall.not_exceed(format("Shear stress without the array under %s%s", name, jacks), shear, shear_allowed, psi)
     end
     compare("live load", dead + live, "roof live")
@@ -40,9 +40,9 @@ return {
     if 0.45 * wind + 0.75 * snow > load then name, load = "wind and snow, D + 0.75(0.6W) + 0.75S", 0.45 * wind + 0.75 * snow end
     compare(name, dead + load, "wind")
 
-    local function compare_with(name, roof_load, array_load, duration)
+    local function compare_with(name, roof_load, array_load, duration, drift, reach)
       local stress, allowed, _, shear, shear_allowed = framing:under_array {
-        roof_load = roof_load, array_load = array_load, load_duration = duration }
+        roof_load = roof_load, array_load = array_load, load_duration = duration, drift = drift, reach = reach }
       shall.not_exceed(format("Bending stress with the array under %s%s", name, jacks), stress, allowed, psi)
       shall.not_exceed(format("Shear stress with the array under %s%s", name, jacks), shear, shear_allowed, psi)
     end
@@ -80,10 +80,11 @@ return {
     shall.not_exceed(format("Shear stress with the array under uplift, 0.6D + 0.6W%s", jacks), lift_shear, lift_held, psi)
 
     if ground_snow > book.unbalanced_snow_from then
-      local drifted, _, needed = plane:unbalanced_snow(edition, basis, ground_snow)
+      local drifted, _, needed, reach = plane:drifted_snow(edition, basis, ground_snow)
       if needed and drifted > snow then
-        compare("drifted snow", dead + drifted, "snow")
-        compare_with("drifted snow on the modules, through their attachments", dead, array + drifted * cos(plane.slope), "snow")
+        local drift = drifted - snow -- near the ridge, on top of what lies everywhere
+        compare("drifted snow", dead + snow, "snow", drift, reach)
+        compare_with("drifted snow on the modules, through their attachments", dead, array + snow * cos(plane.slope), "snow", drift * cos(plane.slope), reach)
       end
     end
   end,

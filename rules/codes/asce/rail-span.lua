@@ -1,12 +1,14 @@
 -- What the array puts on a rail at the worst of its attachments; nothing where no module lies on it.
-local function loads_on(rail, book, dead, snow, speed)
+local function loads_on(rail, book, dead, snow, drifted, reach, speed)
   local edition, most_up, most_down = book:edition("asce"), 0 * psf, 0 * psf
   local is_loaded = false
   for _, attachment in ipairs(rail.attachments) do
     if attachment:tributary_area() > 0 * sq_ft then
       local wind_up, wind_down = attachment:wind_pressure(edition, speed, book.panel_wind_minimum)
+      local lies = snow
+      if drifted and attachment:below_ridge() < reach then lies = drifted end
       local up, down = calc.asd_combinations {
-        edition = edition, dead = dead, wind_uplift = wind_up, wind_down = wind_down, snow = snow,
+        edition = edition, dead = dead, wind_uplift = wind_up, wind_down = wind_down, snow = lies,
         roof_live = 0 * psf, slope = rail.plane.slope,
       }
       is_loaded = true
@@ -58,13 +60,13 @@ return {
     if book.site_snow_study then ground_snow = design.site.ground_snow_load end
     local dead = design:array_dead_load()
     local snow = plane:snow_load(book:edition("asce"), basis, ground_snow, book.roof_snow_minimum)
-    local function judge(load_of_snow, under)
+    local function judge(under, drifted, reach)
       local bare, empty, beyond, span, cantilever
       for _, rail in ipairs(plane.rails) do
         if rail.attachments:count() < 1 then
           bare = bare or rail
         else
-          local up, down = loads_on(rail, book, dead, load_of_snow, speed)
+          local up, down = loads_on(rail, book, dead, snow, drifted, reach, speed)
           local row = up and row_for(model, up, down)
           if not up then
             empty = empty or rail
@@ -85,10 +87,10 @@ return {
       end
     end
 
-    judge(snow, "")
+    judge("")
     if ground_snow > book.unbalanced_snow_from then
-      local drifted, _, needed = plane:unbalanced_snow(book:edition("asce"), basis, ground_snow)
-      if needed and drifted > snow then judge(drifted, " under drifted snow") end
+      local drifted, _, needed, reach = plane:drifted_snow(book:edition("asce"), basis, ground_snow)
+      if needed and drifted > snow then judge(" under drifted snow", drifted, reach) end
     end
   end,
   remedy = "Set attachments closer together, or choose a stronger rail.",

@@ -1,0 +1,23 @@
+---@type plumbrule.Rule
+return {
+  title = "Snow that drifts over the ridge",
+  cite = "7.6.1",
+  about = "roof",
+  applies = function(_, book, design)
+    local ground_snow = book.ground_snow_load
+    if book.site_snow_study then ground_snow = design.site.ground_snow_load end
+    return design.modules:count() > 0 and ground_snow > book.unbalanced_snow_from
+  end,
+  -- What is known of it is judged with modules, clamps, rails, attachments and rafters; what is not, is said here once.
+  check = function(roof, book, design)
+    local ground_snow = book.ground_snow_load
+    if book.site_snow_study then ground_snow = design.site.ground_snow_load end
+    for _, plane in ipairs(roof.planes) do
+      if plane.modules:count() > 0 then
+        plane:unbalanced_snow(book:edition("asce"), tostring(book.ground_snow_basis), ground_snow)
+      end
+    end
+    shall.be("What drifts over the ridge is known, and judged with each part", true)
+  end,
+  remedy = "Have an engineer find the drifted snow and judge modules, clamps, rails, attachments and rafters under it.",
+}
