@@ -149,13 +149,13 @@ static bool take_windward(struct amount *out, const struct object *about, struct
     size_t count;
     double widest = -1;
     struct quantity mine, other;
-    if (!layout_planes_open(&planes, &count, LAYOUT_OUTLINE | LAYOUT_SLOPE, working) ||
-        !need_quantity(&mine, about, SLOT_roof_plane_azimuth, working))
+    if (!layout_planes_open(&planes, &count, LAYOUT_OUTLINE | LAYOUT_SLOPE, working))
         return false;
     for (size_t i = 0; i < count; i++) {
         if (planes[i]->object == about)
             continue;
-        if (!need_quantity(&other, planes[i]->object, SLOT_roof_plane_azimuth, working))
+        if (!need_quantity(&mine, about, SLOT_roof_plane_azimuth, working) ||
+            !need_quantity(&other, planes[i]->object, SLOT_roof_plane_azimuth, working))
             return false;
         if (cos(other.value - mine.value) < -1e-9)
             widest = fmax(widest, width_of(planes[i]));

@@ -293,7 +293,7 @@ static const struct parameter unbalanced_snow_results[] = {
     GIVEN_QUANTITY("leeward", PRESSURE, "psf", 0, 1000, "Uniform part on the leeward side."),
     GIVEN_QUANTITY("windward", PRESSURE, "psf", 0, 1000, "On the windward side."),
     GIVEN_QUANTITY("surcharge", PRESSURE, "psf", 0, 1000, "On top, from the ridge down."),
-    GIVEN_QUANTITY("reach", LENGTH, "ft", 0, 1000,
+    GIVEN_QUANTITY("surcharge_width", LENGTH, "ft", 0, 1000,
                    "How far from the ridge in plan the largest load lies."),
     GIVEN_YESNO("needed", "Does the roof need the unbalanced case at all?")};
 

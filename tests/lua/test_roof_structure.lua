@@ -74,6 +74,7 @@ local cases = {
   { "asce/module-wind", "module_model:Quillon Q440", "review", { { "height_above_roof: 6 in", "height_above_roof: 10.5 in" } } },
   { "asce/exposure", "site:site", "notApplicable", {} }, -- the town lies far from open water
   { "asce/ponding", south, "review", { { "slope: 5/12", "slope: 0.2/12", 2 } } },
+  { "asce/drifting-snow", "roof:roof", "review", { { "shape: gable", "shape: hip" } } },
   { "asce/roof-shape", "roof:roof", "review", { { "shape: gable", "shape: hip" } } },
   { "asce/roof-shape", "roof:roof", "open", { { "  shape: gable\n", "" } } },
   { "asce/attachment-uplift", south, "fail", { { "tested_uplift: 1150 lbf", "tested_uplift: 200 lbf", catalogue = "roof-mounts" } } },

@@ -194,6 +194,17 @@ static void check_snow(struct premises *p)
     double hd = 0.43 * cbrt(24) * pow(60, 0.25) - 1.5;
     CHECK_NEAR(trial_number(&p->trial, "load"), 38.5 + hd * 20.5 / sqrt(2.4), 1e-3, "ps + drift");
     CHECK_NEAR(trial_number(&p->trial, "windward"), 0.3 * 38.5, 1e-6, "0.3 ps");
+    CHECK_NEAR(trial_number(&p->trial, "reach"), 8 / 3.0 * hd * sqrt(2.4), 1e-3, "reach");
+    /* The ridge stands 312 in up the slope, the modules end 152 in and 225 in up it. */
+    double plan = 1 / 13.0; /* ft for each inch */
+    CHECK(trial_run(&p->trial, thing(p, KIND_module, "m-1-2"), "below_ridge", NULL), "low module");
+    CHECK_NEAR(trial_number(&p->trial, "distance"), (312 - 152) * plan, 1e-9, "of the low row");
+    CHECK(trial_run(&p->trial, thing(p, KIND_module, "m-2-2"), "below_ridge", NULL), "high module");
+    CHECK_NEAR(trial_number(&p->trial, "distance"), (312 - 225) * plan, 1e-9, "of the high row");
+    CHECK(trial_run(&p->trial, thing(p, KIND_attachment, "b-2"), "below_ridge", NULL), "of one");
+    CHECK_NEAR(trial_number(&p->trial, "distance"), (312 - 152) * plan, 1e-9, "what b-2 carries");
+    CHECK(trial_run(&p->trial, thing(p, KIND_attachment, "c-2"), "below_ridge", NULL), "other");
+    CHECK_NEAR(trial_number(&p->trial, "distance"), (312 - 225) * plan, 1e-9, "what c-2 carries");
 }
 
 int main(void)

@@ -224,6 +224,16 @@ static void check_unbalanced(struct calculation *c)
         "narrow gable with trusses");
     CHECK_NEAR(result_number(c, "surcharge"), 1.57235 * 17.9 / 1.65755, 2e-3, "drift with Is");
     CHECK_NEAR(result_number(c, "leeward"), 25.2, 1e-9, "ps with Is");
+    /* From a side of 60 ft more is blown over: hd = 0.43 x 60^(1/3) x 40^(1/4) - 1.5 = 2.7335 ft.
+     */
+    CHECK(
+        calculate_text(c, "unbalanced_snow",
+                       "edition 7-16, basis service level, ground_snow 30 psf, exposure_factor 1, "
+                       "thermal_factor 1, importance_factor 1, slope 20 °, surface other, "
+                       "eave_to_ridge 30 ft, shape gable, simple_rafters no, windward_width 60 ft"),
+        "a wider side to windward");
+    CHECK_NEAR(result_number(c, "surcharge"), 2.7335 * 17.9 / 1.65755, 5e-3, "its fetch counts");
+    CHECK_NEAR(result_number(c, "surcharge_width"), 8 / 3.0 * 2.7335 * 1.65755, 5e-3, "its reach");
     CHECK(!unbalanced(c, 20, 30, "hip", "no") && stopped_with(c, STOP_BEYOND, "gables only"),
           "hips are not covered");
     CHECK(unbalanced(c, 1.2, 30, "flat", "no") && !result_amount(c, "needed")->yes &&

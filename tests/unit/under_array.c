@@ -17,6 +17,25 @@ static void test_framing(struct trial *trial)
     CHECK(trial_run(trial, roof.framing, "shear", "load", "30 psf", "load_duration", "snow", NULL),
           "shear runs");
     CHECK_NEAR(trial_number(trial, "shear"), 360, 1e-9, "wL/2");
+    /* 30 psf everywhere and 30 psf more on the upper 4 of 12 ft, 60 plf each: upper V = 360 + 60 x
+     * 4 x (1 - 4 / 24) = 560, zero in the drift only past 480; lower V = 400, M = 400² / 120. */
+    CHECK(trial_run(trial, roof.framing, "shear", "load", "30 psf", "load_duration", "snow",
+                    "drift", "30 psf", "reach", "4 ft", NULL),
+          "shear with a drift");
+    CHECK_NEAR(trial_number(trial, "shear"), 560, 1e-9, "the upper reaction");
+    CHECK(trial_run(trial, roof.framing, "bending", "load", "30 psf", "load_duration", "snow",
+                    "drift", "30 psf", "reach", "4 ft", NULL),
+          "bending with a drift");
+    CHECK_NEAR(trial_number(trial, "moment"), 400 * 400 / 120.0 * 12, 1e-6, "below the drift");
+    /* On the upper 6 ft: V = 360 + 360 x 0.75 = 630 < 720: M = 630² / 240 lbf·ft. */
+    CHECK(trial_run(trial, roof.framing, "bending", "load", "30 psf", "load_duration", "snow",
+                    "drift", "30 psf", "reach", "6 ft", NULL),
+          "a longer drift");
+    CHECK_NEAR(trial_number(trial, "moment"), 630 * 630 / 240.0 * 12, 1e-6, "in the drift");
+    CHECK(trial_run(trial, roof.framing, "bending", "load", "30 psf", "load_duration", "snow",
+                    "drift", "30 psf", "reach", "40 ft", NULL),
+          "a drift past the span");
+    CHECK_NEAR(trial_number(trial, "moment"), 120 * 144 / 8.0 * 12, 1e-6, "as an even load");
     CHECK(trial_run(trial, roof.framing, "deflection", "load", "20 psf", "deflection_limit", "180",
                     NULL),
           "deflection runs");
