@@ -120,8 +120,8 @@ static const struct parameter supported_results[] = {
     NAME_OF("attachment", "The one that carries most.")};
 static const struct parameter unsupported_results[] = {
     NUMBER_OF("count", "Modules that no attachment carries."), NAME_OF("module", "The first.")};
-static const struct parameter rails_input[] = {
-    GIVEN_NUMBER("rails", 1, 4, "Rails that are to lie below each module.")};
+static const struct parameter rails_input[] = {GIVEN_NUMBER(
+    "rails", 1, 12, "Rails or, without rails, attachments that are to hold each module.")};
 static const struct parameter short_of_rails_results[] = {
     NUMBER_OF("count", "Modules with fewer carried rails below them."),
     NAME_OF("module", "The first.")};
@@ -197,7 +197,9 @@ const struct calculator layout_calculators[] = {
           NOTHING, ALL(supported_results), layout_run_supported_area),
     PLANE("unsupported_modules", "Modules that no attachment carries.", NOTHING,
           ALL(unsupported_results), layout_run_unsupported),
-    PLANE("modules_short_of_rails", "Modules with fewer rails below them than are asked for.",
+    PLANE("modules_short_of_rails",
+          "Modules with fewer rails below them, or without rails fewer attachments at them, than "
+          "are asked for.",
           ALL(rails_input), ALL(short_of_rails_results), layout_run_short_of_rails),
     PLANE("least_rail_spread", "How near together the rails below a module lie.", NOTHING,
           ALL(rail_spread_results), layout_run_rail_spread),

@@ -132,7 +132,8 @@ bool layout_run_rail_spread(struct amount *results, const struct object *about,
         const struct point *corners = plane->modules[i].corners;
         double across =
             support->runs_up ? corners[2].x - corners[0].x : corners[2].y - corners[0].y;
-        if (support->lines[i] < 2 || support->spreads[i] / across >= results[0].quantity.value)
+        if (support->rail_count == 0 || support->lines[i] < 2 ||
+            support->spreads[i] / across >= results[0].quantity.value)
             continue;
         results[0] = amount_of_number(support->spreads[i] / across);
         results[1] = layout_metres(support->spreads[i]);

@@ -246,7 +246,7 @@ static bool is_at_module(const struct layout_attachment *one, const struct layou
 
 /* Shares a module among the attachments at it: each takes what is nearest to it. */
 static bool share_directly(struct layout_support *support, const struct layout_module *module,
-                           bool *is_carried, struct working *working)
+                           size_t *held, struct working *working)
 {
     for (size_t i = 0; i < support->attachment_count; i++) {
         struct point cell[CELL_CORNERS];
@@ -254,7 +254,7 @@ static bool share_directly(struct layout_support *support, const struct layout_m
         struct layout_attachment *mine = &support->attachments[i];
         if (!is_at_module(mine, module))
             continue;
-        *is_carried = true;
+        (*held)++;
         memcpy(cell, module->corners, sizeof module->corners);
         for (size_t j = 0; j < support->attachment_count && count > 0; j++) {
             const struct layout_attachment *other = &support->attachments[j];
@@ -290,8 +290,10 @@ static bool share_all(struct layout_support *out, const struct layout_plane *pla
         if (out->rail_count > 0)
             out->is_carried[i] =
                 (out->lines[i] = share_by_rails(&out->spreads[i], out, module)) > 0;
-        else if (!share_directly(out, module, &out->is_carried[i], working))
+        else if (!share_directly(out, module, &out->lines[i], working))
             return false;
+        else
+            out->is_carried[i] = out->lines[i] > 0;
         if (out->is_carried[i])
             out->carried_area += flat_area(module->corners, 4);
     }

@@ -42,7 +42,7 @@ struct layout_support {
     size_t rail_count;
     bool runs_up;     /* rails run up the slope, else along the eave */
     bool *is_carried; /* by module of the plane */
-    size_t *lines;    /* by module: how many lines of rails carry it; 0 without rails */
+    size_t *lines;    /* by module: how many lines of rails carry it; without rails attachments */
     double *spreads;  /* by module: from the outermost of them to the other, m */
     double carried_area;
 };

@@ -11,7 +11,7 @@ return {
     local joint, joint_holds -- what joins the array to its attachments: all that lifts one goes through it
     if design.racking.mounting:is("rails", "shared rails") then
       joint, joint_holds = "rail connection", design.racking.model.connection_uplift
-    elseif design.racking.mounting:is("rail-less") then
+    elseif design.racking.mounting:is("rail-less", "seam clamps") then
       joint, joint_holds = "module clamp", design.racking.model.clamp_uplift
     end
     local alike = {} -- what attachments of one model on one kind of member hold

@@ -3,7 +3,7 @@ return {
   title = "Load along the slope on the module clamps",
   cite = "Chapter 7, 2.4; the maker's clamp",
   about = "racking",
-  applies = function(racking) return racking.mounting:is("rails", "shared rails", "rail-less") end,
+  applies = function(racking) return racking.mounting:is("rails", "shared rails", "rail-less", "seam clamps") end,
   check = function(racking, book, design)
     local edition, basis, ground_snow = book:edition("asce"), tostring(book.ground_snow_basis), book.ground_snow_load
     if book.site_snow_study then ground_snow = design.site.ground_snow_load end
@@ -43,7 +43,7 @@ return {
         return
       end
       local on_clamp = format("Push along the slope%s on a clamp beside %s", under, most_at:called())
-      if racking.mounting:is("rail-less") then
+      if racking.mounting:is("rail-less", "seam clamps") then
         -- Nobody tells which way its clamps lie.
         shall.not_exceed(on_clamp, most, smallest(model.clamp_along_rail, model.clamp_across_rail), lbf)
         return

@@ -3,7 +3,7 @@ return {
   title = "Uplift on the module clamps",
   cite = "29.4.4 (7-10: 30.4), 2.4; the maker's clamp",
   about = "racking",
-  applies = function(racking) return racking.mounting:is("rails", "shared rails", "rail-less") end,
+  applies = function(racking) return racking.mounting:is("rails", "shared rails", "rail-less", "seam clamps") end,
   check = function(racking, book, design)
     local edition, speed = book:edition("asce"), book.basic_wind_speed
     if book.site_wind_study then speed = design.site.basic_wind_speed end

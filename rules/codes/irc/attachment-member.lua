@@ -6,6 +6,14 @@ local function judge_racking(plane, racking, book)
       review(format("The rails below module %s lie %s apart, %.0f %% of its size across them: ask the maker where it may be clamped", module, apart, 100 * share))
     end
   end
+  if racking.mounting:is("rail-less", "seam clamps") then
+    if plane.rails:count() > 0 then
+      review(format("The racking is called %s, but rails lie on this roof: say how the modules are held", racking.mounting))
+    else
+      local few, module = plane:modules_short_of_rails(book.clamped_points_least)
+      if few > 0 then review(format("Modules held at fewer than %d points (%s is the first of %d): ask the maker where they may be clamped", book.clamped_points_least, module, few)) end
+    end
+  end
   if racking.mounting:is("ballasted") then
     review("A ballasted array stays by its weight and friction: an engineer judges wind, earthquake and the roof below, whatever attachments it has")
   elseif racking.mounting:is("building-integrated", "ground") then
