@@ -208,6 +208,28 @@ static bool pass_over(struct layout_plane *plane, struct working *working)
     return true;
 }
 
+/* How far two modules lie apart that face each other; infinite for others, and where they lie over
+ * each other. */
+static double gap_of(const struct layout_module *one, const struct layout_module *other)
+{
+    double right =
+        fmax(one->corners[0].x, other->corners[0].x) - fmin(one->corners[2].x, other->corners[2].x);
+    double up =
+        fmax(one->corners[0].y, other->corners[0].y) - fmin(one->corners[2].y, other->corners[2].y);
+    if ((right < -LAYOUT_SLACK) == (up < -LAYOUT_SLACK))
+        return INFINITY;
+    return fmax(right, up);
+}
+
+static double least_gap_of(const struct layout_plane *plane)
+{
+    double least = INFINITY;
+    for (size_t i = 0; i < plane->module_count; i++)
+        for (size_t j = i + 1; j < plane->module_count; j++)
+            least = fmin(least, gap_of(&plane->modules[i], &plane->modules[j]));
+    return least;
+}
+
 bool layout_build_modules(struct layout_plane *plane, struct working *working)
 {
     struct object *const *objects;
@@ -230,6 +252,7 @@ bool layout_build_modules(struct layout_plane *plane, struct working *working)
     }
     plane->modules = modules;
     plane->module_count = kept;
+    plane->least_gap = least_gap_of(plane);
     return pass_over(plane, working);
 }
 

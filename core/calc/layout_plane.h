@@ -56,6 +56,7 @@ struct layout_plane {
     double longest[LAYOUT_WAYS];               /* of a module, along the way */
     struct layout_obstruction *obstructions;
     size_t obstruction_count;
+    double least_gap;              /* of two modules side by side, m; infinite without any */
     double covered_area;           /* by modules, each spot once; < 0: not yet computed */
     struct pathway_graph *pathway; /* NULL: not yet asked for */
     double pathway_width, bare_width;

@@ -108,11 +108,15 @@ bool placed_is_covered(const struct wind_place *place, const struct placed_spot 
     struct amount results[CALCULATOR_RESULTS];
     const struct point *corners = spot->module->corners;
     double longer = fmax(corners[2].x - corners[0].x, corners[2].y - corners[0].y);
+    /* Where modules are drawn closer than is said, as drawn. */
+    double drawn = fmax(0, spot->plane->least_gap);
+    bool is_closer = number_compare(drawn + LAYOUT_SLACK, place->gap.value) < 0;
     struct amount inputs[] = {edition,
                               amount_of_word(place->enclosure),
                               amount_of_quantity(place->tilt),
                               amount_of_quantity(place->above),
-                              amount_of_quantity(place->gap),
+                              is_closer ? result_in(drawn / foot * 12, "in")
+                                        : amount_of_quantity(place->gap),
                               result_in(longer / foot, "ft"),
                               result_in(fmin(placed_edge_distance(spot) / foot * 12, 20000), "in")};
     if (edition_of(edition) == ASCE_7_10)

@@ -144,6 +144,32 @@ static bool is_exposed(const char *text, const char *part, const char *instead, 
     return is;
 }
 
+/* Two modules of 40 in side by side, 220 in from the left rake, under a wall; 19.5 ft count. On the
+ * left 18.33 ft are too few, and so are the 19 ft or so to the right of the second one where it
+ * stands 4 ft off. */
+static void check_exposed_reach(const char *walled)
+{
+    static const struct {
+        const char *gap;
+        bool is;
+        const char *says;
+    } rows[] = {
+        {"19 in", true, "the array ends 59 in to the right, 1.5 Lp are 60 in, 21.4 ft beyond"},
+        {"21 in", false, "it ends 61 in to the right"},
+        {"47.5 in", false, "a neighbour within 4 ft is one array with it"},
+        {"48.5 in", true, "past 4 ft it is not: 26.3 ft of roof beyond"},
+    };
+    char high[4000], row[80];
+    const char *height = strstr(walled, "mean_roof_height: 14 ft");
+    snprintf(high, sizeof high, "%.*smean_roof_height: 39 ft%s", (int)(height - walled), walled,
+             height + strlen("mean_roof_height: 14 ft"));
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        snprintf(row, sizeof row, "columns: 2, rows: 1, gap: %s", rows[i].gap);
+        CHECK(is_exposed(high, "columns: 3, rows: 2, gap: 1 in", row, "m-1-1") == rows[i].is,
+              rows[i].says);
+    }
+}
+
 /* Exposed is what stands within 1.5 Lp of an edge of the array beyond which the roof goes on for
  * more than half the mean height: 18 ft to the rake against 7 ft, or 30 ft. */
 static void check_exposed(void)
@@ -167,6 +193,7 @@ static void check_exposed(void)
     CHECK(!is_exposed(tall, "mean_roof_height: 14 ft, length", "mean_roof_height: 39.2 ft, length",
                       "m-2-3"),
           "no side of the far corner either");
+    check_exposed_reach(tall);
 }
 
 /* Ce 1.0 (C, partially exposed), Ct 1.1 (cold roof), Is 1: pf = 0.7 x 1.1 x 50 = 38.5 psf; Cs of

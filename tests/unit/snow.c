@@ -224,6 +224,14 @@ static void check_unbalanced(struct calculation *c)
         "narrow gable with trusses");
     CHECK_NEAR(result_number(c, "surcharge"), 1.57235 * 17.9 / 1.65755, 2e-3, "drift with Is");
     CHECK_NEAR(result_number(c, "leeward"), 25.2, 1e-9, "ps with Is");
+    /* Snow weighs no more than 30 pcf, here for 0.13 x 150 + 14 = 33.5: hd = 0.43 x 30^(1/3) x
+     * 160^(1/4) - 1.5 = 3.252 ft. */
+    CHECK(calculate_text(c, "unbalanced_snow",
+                         "edition 7-16, basis service level, ground_snow 150 psf, exposure_factor "
+                         "1, thermal_factor 1, importance_factor 1, slope 20 °, surface other, "
+                         "eave_to_ridge 30 ft, shape gable, simple_rafters no"),
+          "deep snow");
+    CHECK_NEAR(result_number(c, "surcharge"), 3.252 * 30 / 1.65755, 0.02, "at most 30 pcf");
     /* From a side of 60 ft more is blown over: hd = 0.43 x 60^(1/3) x 40^(1/4) - 1.5 = 2.7335 ft.
      */
     CHECK(
