@@ -237,6 +237,9 @@ static void test_lateral(struct trial *trial)
     CHECK(push(trial, "wood_screw_lateral", "0.19 in", "0.105 in", "1.9 in", along, "0.5"),
           "a number 10 wood screw runs");
     whole = trial_number(trial, "reference");
+    /* By hand: Fem = 16 600 x 0.5^1.84 = 4650 psi, Dr 0.171 in, Rd 2.21; mode IIIs. */
+    push(trial, "wood_screw_lateral", "0.216 in", "0.134 in", "2.5 in", along, "0.5");
+    CHECK_NEAR(trial_number(trial, "capacity"), 167.45, 0.05, "a number 12 screw, 10 gage");
     push(trial, "wood_screw_lateral", "0.19 in", "0.105 in", "1.9 in", "perpendicular to grain",
          "0.5");
     CHECK_NEAR(trial_number(trial, "reference"), whole, 1e-9, "thin dowels know no grain");

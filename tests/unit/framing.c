@@ -229,6 +229,19 @@ static void test_member_value(struct trial *trial)
               "spacing", "24 in", "span", "10 ft", "load", "30 psf", "load_duration", "snow", NULL);
     CHECK_NEAR(trial_number(trial, "stress"), 1.5 * 300 / 8.25, 1e-9, "3V/2bd");
     CHECK_NEAR(trial_number(trial, "allowed"), 150 * 1.15, 1e-9, "F'v");
+    double dry = trial_number(trial, "allowed");
+    trial_run(trial, NULL, "rafter_shear", "species", "Hem-Fir", "grade", "No. 2", "size", "2x6",
+              "spacing", "24 in", "span", "10 ft", "load", "30 psf", "load_duration", "snow",
+              "wet_service", "yes", NULL);
+    CHECK_NEAR(trial_number(trial, "allowed"), 0.97 * dry, 1e-9, "F'v when wet");
+    trial_run(trial, NULL, "rafter_deflection", "species", "Hem-Fir", "grade", "No. 2", "size",
+              "2x6", "spacing", "24 in", "span", "10 ft", "load", "30 psf", "deflection_limit",
+              "180", NULL);
+    double stiff = trial_number(trial, "deflection");
+    trial_run(trial, NULL, "rafter_deflection", "species", "Hem-Fir", "grade", "No. 2", "size",
+              "2x6", "spacing", "24 in", "span", "10 ft", "load", "30 psf", "deflection_limit",
+              "180", "wet_service", "yes", NULL);
+    CHECK_NEAR(trial_number(trial, "deflection"), stiff / 0.9, 1e-9, "E' when wet");
     trial_run(trial, NULL, "rafter_deflection", "species", "Hem-Fir", "grade", "No. 2", "size",
               "2x6", "spacing", "24 in", "span", "10 ft", "load", "30 psf", "deflection_limit",
               "240", NULL);
