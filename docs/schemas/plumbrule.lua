@@ -186,11 +186,12 @@
 ---@field gap_between_sections fun(self, gap: any): plumbrule.quantity Least distance of two sections of the array.
 ---@field supported_area fun(self): plumbrule.quantity, plumbrule.quantity, any Module area that attachments carry; the whole array's if all is held.
 ---@field unsupported_modules fun(self): number, any Modules that no attachment carries.
----@field modules_short_of_rails fun(self, rails: any): number, any Modules with fewer rails below them than are asked for.
+---@field modules_short_of_rails fun(self, rails: any): number, any Modules with fewer rails below them, or without rails fewer attachments at them, than are asked for.
 ---@field least_rail_spread fun(self): number, plumbrule.quantity, any How near together the rails below a module lie.
 ---@field array_wind_down fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, number, plumbrule.quantity Largest wind towards the roof on what any attachment of the plane carries, ultimate.
 ---@field snow_load fun(self, edition: any, basis: any, ground_snow: any, minimum?: any): plumbrule.quantity, plumbrule.quantity, number Balanced snow on the plane.
----@field unbalanced_snow fun(self, edition: any, basis: any, ground_snow: any): plumbrule.quantity, plumbrule.quantity, boolean Snow that wind has moved onto the plane.
+---@field unbalanced_snow fun(self, edition: any, basis: any, ground_snow: any): plumbrule.quantity, plumbrule.quantity, boolean, plumbrule.quantity Snow that wind has moved onto the plane.
+---@field drifted_snow fun(self, edition: any, basis: any, ground_snow: any): plumbrule.quantity, plumbrule.quantity, boolean, plumbrule.quantity The same for rules that go on without it: not needed where it is not at hand.
 
 ---@class (exact) plumbrule.obstruction A thing that stands on a roof plane.
 ---@field kind plumbrule.word What it is.
@@ -215,11 +216,11 @@
 ---@field wet_service boolean Is the wood wet in service?
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
----@field bending fun(self, load: any, load_duration: any, basis?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity Bending of its rafters under an even load.
----@field shear fun(self, load: any, load_duration: any, basis?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity Shear in its rafters under an even load.
+---@field bending fun(self, load: any, load_duration: any, basis?: any, drift?: any, reach?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity Bending of its rafters under an even load.
+---@field shear fun(self, load: any, load_duration: any, basis?: any, drift?: any, reach?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity Shear in its rafters under an even load.
 ---@field deflection fun(self, load: any, deflection_limit: any): plumbrule.quantity, plumbrule.quantity, number Deflection of its rafters under an even load.
 ---@field allowable_span fun(self, live: any, dead: any, load_duration: any, deflection_limit: any, basis?: any): plumbrule.quantity, any, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity How far its rafters may span.
----@field under_array fun(self, roof_load: any, load_duration: any, attachment_load?: any, array_load?: any, basis?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity, number, number The most loaded member, each attachment a point load on the one below it.
+---@field under_array fun(self, roof_load: any, load_duration: any, attachment_load?: any, array_load?: any, basis?: any, drift?: any, reach?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity, number, number The most loaded member, each attachment a point load on the one below it.
 ---@field under_uplift fun(self, edition: any, speed: any, roof_dead: any, array_dead: any, minimum?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity, plumbrule.quantity The most bent member where wind on the array pulls at each attachment.
 ---@field wind_down fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, number, plumbrule.quantity Wind towards the roof on its rafters without the array, ultimate.
 
@@ -236,7 +237,8 @@
 ---@field edge_distance fun(self, edge?: any): plumbrule.quantity Least distance to the edges of its plane.
 ---@field neighbour_distance fun(self): plumbrule.quantity, any Distance to the nearest other module.
 ---@field zone fun(self, scheme: any, width: any, corner?: any, inner?: any): any The worst wind zone it reaches into.
----@field wind_pressure fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, plumbrule.quantity, any, plumbrule.quantity, boolean, number Wind on the module where it lies, ultimate level.
+---@field wind_pressure fun(self, edition: any, speed: any, minimum?: any, share?: any): plumbrule.quantity, plumbrule.quantity, any, plumbrule.quantity, boolean, number Wind on the module where it lies, ultimate level.
+---@field below_ridge fun(self): plumbrule.quantity How far below the ridge it begins.
 
 ---@class (exact) plumbrule.module_row A block of equal modules; each becomes a module named ROW-r-c.
 ---@field model plumbrule.module_model|nil Their model.
@@ -294,6 +296,7 @@
 ---@field member_distance fun(self): plumbrule.quantity, plumbrule.quantity Distance to the nearest rafter or truss.
 ---@field tributary_area fun(self): plumbrule.quantity Module area that it carries.
 ---@field wind_pressure fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, plumbrule.quantity, any, plumbrule.quantity, boolean, number Wind on the part of the array that the attachment carries, ultimate level.
+---@field below_ridge fun(self): plumbrule.quantity How far below the ridge the modules that it carries begin.
 
 ---@class (exact) plumbrule.attachment_row A row of equal attachments; each becomes an attachment named ROW-n.
 ---@field model plumbrule.attachment_model|nil Their model.
@@ -368,6 +371,7 @@
 ---@field voltage_rating plumbrule.quantity Rated voltage.
 ---@field listings plumbrule.words Standards it is listed to.
 ---@field location plumbrule.word Where it is.
+---@field isolation plumbrule.word What takes its fuses off all other conductors, in the combiner itself.
 ---@field strings plumbrule.list<plumbrule.string> Strings in it.
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
@@ -482,6 +486,8 @@
 ---@field feeder plumbrule.circuit|nil The conductors that feed it.
 ---@field status plumbrule.word New, existing or removed.
 ---@field location plumbrule.word Where it is.
+---@field readily_accessible boolean Can one reach its breakers without climbing or removing anything?
+---@field handle_height plumbrule.quantity Height of the middle of its highest breaker's handle, above the floor or platform one stands on.
 ---@field detached_building boolean Is it in another building than the service?
 ---@field main_lugs_only boolean Has it no main breaker of its own?
 ---@field split_bus boolean Is its bus split?
@@ -495,6 +501,10 @@
 ---@field busbars plumbrule.list<plumbrule.busbar> Its buses.
 ---@field breakers plumbrule.list<plumbrule.breaker> The breaker that feeds it.
 ---@field own_electrodes boolean Has its building grounding electrodes of its own (a detached building)?
+---@field electrodes plumbrule.words Electrodes of its building, where that is a detached one.
+---@field rods integer Rods, pipes and plates among them.
+---@field rod_spacing plumbrule.quantity Least distance between two of those.
+---@field rod_resistance plumbrule.quantity Measured resistance to earth of a lone rod, pipe or plate.
 ---@field neutral_bonded boolean Is its neutral bonded to ground in it?
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
@@ -550,6 +560,7 @@
 ---@field voltage_rating plumbrule.quantity Its voltage rating.
 ---@field location plumbrule.word Where it is.
 ---@field readily_accessible boolean Can one reach it without climbing or removing anything?
+---@field handle_height plumbrule.quantity Height of the middle of its highest handle's grip, above the floor or platform one stands on.
 ---@field locked_or_tool boolean Does its door lock or need a tool?
 ---@field lockable boolean Can it be locked open?
 ---@field visible_open boolean Are its open contacts visible?
@@ -631,6 +642,9 @@
 ---@field gec_size plumbrule.word Size of the grounding electrode conductor.
 ---@field gec_material plumbrule.word Its material.
 ---@field electrodes plumbrule.words Electrodes of the building's grounding electrode system.
+---@field rods integer Rods, pipes and plates among them.
+---@field rod_spacing plumbrule.quantity Least distance between two of those.
+---@field rod_resistance plumbrule.quantity Measured resistance to earth of a lone rod, pipe or plate.
 ---@field connected_to_building_system boolean Is the PV system tied to the building's grounding electrode system?
 ---@field bonded_over_250_volts boolean Are metal raceways of circuits over 250 V to ground bonded as 250.97 asks?
 ---@field ground_fault_protection boolean Is there DC ground-fault protection?
