@@ -16,7 +16,9 @@ struct text {
 /* Do both say the same? Few that differ have the same first byte, which is seen at once. */
 static inline bool text_is_same(const char *a, const char *b)
 {
-    return a[0] == b[0] && strcmp(a, b) == 0;
+    if (a[0] != b[0] || a[0] == '\0')
+        return a[0] == b[0];
+    return a[1] == b[1] && strcmp(a, b) == 0; /* most that begin alike go on otherwise */
 }
 
 void text_free(struct text *text);

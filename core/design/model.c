@@ -101,12 +101,20 @@ enum kind_id kind_find(const char *name)
     return (enum kind_id)id;
 }
 
-int kind_find_fact(const struct kind *kind, const char *name)
+int kind_find_fact_from(const struct kind *kind, size_t first, const char *name)
 {
-    for (size_t slot = 0; slot < kind->fact_count; slot++)
+    size_t slot = first;
+    for (size_t i = 0; i < kind->fact_count; i++, slot++) {
+        slot = slot < kind->fact_count ? slot : 0;
         if (text_is_same(kind->facts[slot].name, name))
             return (int)slot;
+    }
     return -1;
+}
+
+int kind_find_fact(const struct kind *kind, const char *name)
+{
+    return kind_find_fact_from(kind, 0, name);
 }
 
 const struct vocabulary *vocabulary_at(enum vocabulary_id id)

@@ -119,6 +119,8 @@ const struct kind *kind_at(enum kind_id id);
 enum kind_id kind_find(const char *name);
 /* The slot of a fact by name, or -1. */
 int kind_find_fact(const struct kind *kind, const char *name);
+/* The same, found soonest at `first` or little behind it: people write facts in our order. */
+int kind_find_fact_from(const struct kind *kind, size_t first, const char *name);
 const struct vocabulary *vocabulary_at(enum vocabulary_id id);
 /* The vocabulary's own copy of a word, or NULL. Compare such words by pointer or strcmp. */
 const char *vocabulary_find(const struct vocabulary *vocabulary, const char *word);

@@ -147,11 +147,13 @@ static void complain_of_key(struct design_reader *reader, const struct object *o
 void read_object(struct design_reader *reader, struct object *object, const struct node *node)
 {
     bool has_name = object->kind->count == NAMED || object->kind->count == MODEL;
+    size_t first = 0;
     for (size_t i = 0; i < node->length; i++) {
         const struct node *key = node->items[2 * i], *value = node->items[2 * i + 1];
         if (has_name && strcmp(key->text, "name") == 0)
             continue;
-        int slot = kind_find_fact(object->kind, key->text);
+        int slot = kind_find_fact_from(object->kind, first, key->text);
+        first = slot < 0 ? first : (size_t)slot + 1;
         if (slot < 0)
             complain_of_key(reader, object, key);
         else if (object_row(object, (unsigned)slot)->type == TYPE_ONE)

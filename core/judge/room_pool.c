@@ -57,6 +57,7 @@ static void *take(struct room_pool *pool, size_t size)
     if (piece == NULL)
         return arena_take(pool->arena, (at + 1) * STEP);
     pool->given[at] = piece->next;
+    __builtin_prefetch(piece->next); /* the next one taken: it lay idle for long */
     return piece;
 }
 
