@@ -13,12 +13,15 @@ enum amount_type {
     AMOUNT_DATE
 };
 
+/* A review holds thousands: what fits beside the type stands there. */
 struct amount {
     enum amount_type type;
+    union {
+        bool yes;
+        struct date date;
+    };
     struct quantity quantity; /* of a number: value only, pure */
-    bool yes;
     const char *word;
-    struct date date;
 };
 
 struct amount amount_of_quantity(struct quantity quantity);
