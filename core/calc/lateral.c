@@ -74,7 +74,7 @@ static bool take_dowel(struct yield *yield, const struct timber_lateral *lateral
                                        "(numbers 6 to 14 are): no lateral value",
                               lateral->diameter);
     yield->bending = wood_bending_yield(lateral->diameter);
-    working_step(working, is_lag ? lag->source : "NDS Table L3 (from memory)",
+    working_step(working, lag != NULL ? lag->source : "NDS Table L3 (from memory)",
                  "%.4g in %s screw: root diameter Dr = %.3f in, bending yield strength Fyb = %.5g "
                  "psi (notes of NDS Tables 12K and 12M, from memory)",
                  lateral->diameter, is_lag ? "lag" : "wood", yield->dowel, yield->bending);
