@@ -327,6 +327,36 @@ static void test_missing(struct call *call, struct house *h)
           "a feeder's current comes from its loads");
 }
 
+/* A circuit's voltage is that of the highest string it carries, alone or by way of a combiner. */
+static void test_largest_voltage(struct call *call, struct house *h)
+{
+    struct object *root = h->design->root;
+    struct object *box = add(h, KIND_combiner, "attic");
+    struct object *carrier = add_circuit(h, "attic-run", "PV output", box);
+    struct object *const both[] = {h->west, h->east};
+    CHECK_NEAR(ask(call, h->output, "largest_voltage", NULL), 240, 1e-9, "no string: nominal");
+    check_missing(call, h->source, "largest_voltage", root, "site", false);
+    refer(root, "site", NULL);
+    check_missing(call, h->source, "largest_voltage", root, "site", false);
+    struct object *site = add(h, KIND_site, NULL);
+    refer(root, "site", site);
+    check_missing(call, h->source, "largest_voltage", site, "design_low_temperature", false);
+    check_missing(call, carrier, "largest_voltage", box, "strings", false);
+    refer_all(h->design, box, "strings", both, 2);
+    check_missing(call, carrier, "largest_voltage", site, "design_low_temperature", false);
+    give(site, "design_low_temperature", "-10 °C");
+    give(h->wren, "voc_coefficient_volts", "-0.1 V/°C");
+    /* As above: 521 V of the mixed string, 442 V of the ten modules alone. */
+    CHECK_NEAR(ask(call, h->source, "largest_voltage", NULL), 521, 1e-9, "its string in the cold");
+    CHECK_NEAR(ask(call, carrier, "largest_voltage", NULL), 521, 1e-9, "the highest of two");
+    refer_all(h->design, box, "strings", both, 1);
+    CHECK_NEAR(ask(call, carrier, "largest_voltage", NULL), 442, 1e-9, "the one that is left");
+    give(carrier, "nominal_voltage", "600 V");
+    CHECK_NEAR(ask(call, carrier, "largest_voltage", NULL), 600, 1e-9, "nominal, if that is more");
+    take_away(carrier, "nominal_voltage");
+    check_missing(call, carrier, "largest_voltage", carrier, "nominal_voltage", false);
+}
+
 int main(void)
 {
     struct call call;
@@ -338,6 +368,7 @@ int main(void)
     test_inverters(&call, &house);
     test_circuits(&call, &house);
     test_missing(&call, &house);
+    test_largest_voltage(&call, &house);
     call_close(&call);
     arena_free(house.arena);
     return checks_end();
