@@ -187,6 +187,13 @@ static bool write_members(struct text *out, json_t *object)
     return true;
 }
 
+/* What stands so far goes on its way where somebody takes it. */
+static bool hand_on(struct text *out, const struct report *report)
+{
+    enum { PART = 32 * 1024 };
+    return report->hand_on == NULL || out->length < PART || report->hand_on(out, report->taker);
+}
+
 static bool write_list(struct text *out, const char *key, const struct report *report,
                        item_at *item, size_t count, struct arena *arena)
 {
@@ -194,7 +201,7 @@ static bool write_list(struct text *out, const char *key, const struct report *r
     for (size_t i = 0; i < count; i++) {
         if (i > 0)
             text_add(out, ",", 1);
-        if (!json_write(out, item(report, i, arena), JSON_COMPACT))
+        if (!json_write(out, item(report, i, arena), JSON_COMPACT) || !hand_on(out, report))
             return false;
     }
     text_add(out, "]", 1);

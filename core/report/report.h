@@ -19,6 +19,10 @@ struct report {
     bool failures_only; /* SARIF only: what fails, for readers that pass over `kind` */
     bool with_color;    /* text only */
     unsigned width;     /* text only: columns; 0: 80 */
+    /* ndjson only: takes what stands in `out` so far and empties it, so that a long report is never
+     * whole in memory. False: it cannot be handed on any further. NULL: the report stays whole. */
+    bool (*hand_on)(struct text *out, void *taker);
+    void *taker;
 };
 
 /* Each adds to `out`; false: no memory. */

@@ -51,9 +51,11 @@ struct slot {
 /* ---- workers ----------------------------------------------------------------------------------
  */
 
+/* An answer comes in parts, each behind a head of its own. */
 struct reply_head {
     uint64_t length;
-    uint32_t end;
+    uint32_t end;     /* of the last part: how the check ended */
+    uint32_t is_last; /* else more of the line follows */
 };
 
 struct worker {
@@ -63,7 +65,9 @@ struct worker {
     size_t sent_count;
     unsigned char head[sizeof(struct reply_head)];
     size_t head_length;
-    uint64_t left; /* bytes of the line still to come, once the head is there */
+    uint64_t left;     /* bytes of the part still to come, once its head is there */
+    bool is_last;      /* the part that comes ends the line */
+    bool is_under_way; /* parts of the line are there */
 };
 
 struct crew {

@@ -10,6 +10,8 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include "warm.h"
+
 enum { PIPE_BYTES = 1024 * 1024 }; /* the most that a process gets unless it is root's */
 
 /* All of it, or false: the other side is gone. */
@@ -38,22 +40,32 @@ static bool write_whole(int to, const void *bytes, size_t length)
 /* ---- in the worker ----------------------------------------------------------------------------
  */
 
+static bool answer(int to, struct reply_head head, const char *bytes)
+{
+    return write_whole(to, &head, sizeof head) && write_whole(to, bytes, (size_t)head.length);
+}
+
+static bool hand_on(struct text *part, void *to)
+{
+    bool is_taken = !part->is_short &&
+                    answer(*(int *)to, (struct reply_head){.length = part->length}, part->bytes);
+    text_clear(part);
+    return is_taken;
+}
+
 static void work(const struct crew *crew, int from, int to)
 {
     char path[PATH_BYTES + 1];
     uint32_t length;
+    const struct part_taker batch = {hand_on, &to};
     while (read_whole(from, &length, sizeof length) && length <= PATH_BYTES &&
            read_whole(from, path, length)) {
         const char *line;
         size_t line_length;
         path[length] = '\0';
-        enum plumbrule_end end =
-            plumbrule_check(&line, &line_length, crew->plumbrule, path, crew->options);
-        struct reply_head head;
-        memset(&head, 0, sizeof head);
-        head.length = line_length;
-        head.end = (uint32_t)end;
-        if (!write_whole(to, &head, sizeof head) || !write_whole(to, line, line_length))
+        enum plumbrule_end end = plumbrule_check_in_parts(&line, &line_length, crew->plumbrule,
+                                                          path, crew->options, &batch);
+        if (!answer(to, (struct reply_head){line_length, (uint32_t)end, true}, line))
             return;
     }
 }
@@ -136,13 +148,19 @@ void worker_send(struct worker *worker, size_t slot, const struct text *path)
     (void)write_whole(worker->to, message, sizeof length + path->length);
 }
 
-static void finish_slot(struct worker *worker, struct slot *slots)
+/* A part is there; with the last one the slot is done. */
+static void finish_part(struct worker *worker, struct slot *slots)
 {
     struct slot *slot = &slots[worker->sent[0]];
+    worker->head_length = 0;
+    worker->is_under_way = !worker->is_last;
+    if (!worker->is_last)
+        return;
+    if (slot->end == PLUMBRULE_NO_MEMORY) /* what came of it before is no line */
+        text_clear(&slot->line);
     slot->state = SLOT_DONE;
     worker->sent_count--;
     memmove(worker->sent, worker->sent + 1, worker->sent_count * sizeof worker->sent[0]);
-    worker->head_length = 0;
 }
 
 /* Reads the head of the next answer, or a part of it. False: the worker is gone, or it answers what
@@ -162,8 +180,10 @@ static bool read_head(struct worker *worker, struct slot *slots, bool *is_short)
     struct slot *slot = &slots[worker->sent[0]];
     memcpy(&head, worker->head, sizeof head);
     worker->left = head.length;
+    worker->is_last = head.is_last;
     slot->end = (enum plumbrule_end)head.end;
-    text_clear(&slot->line);
+    if (!worker->is_under_way)
+        text_clear(&slot->line);
     *is_short = head.length > 0 && text_room(&slot->line, (size_t)head.length) == NULL;
     return true;
 }
@@ -192,7 +212,7 @@ bool worker_read(struct worker *worker, struct slot *slots, bool *is_short)
     bool is_right =
         has_head ? read_line(worker, slots, is_short) : read_head(worker, slots, is_short);
     if (is_right && worker->head_length == sizeof worker->head && worker->left == 0)
-        finish_slot(worker, slots);
+        finish_part(worker, slots);
     return is_right;
 }
 

@@ -51,7 +51,8 @@ static const struct report_format *format_of(const struct plumbrule_options *opt
 }
 
 static bool write_report(struct plumbrule *plumbrule, const struct review *review,
-                         const char *design_path, const struct plumbrule_options *options)
+                         const char *design_path, const struct plumbrule_options *options,
+                         const struct part_taker *taker)
 {
     const struct report report = {
         .design_path = design_path,
@@ -65,12 +66,15 @@ static bool write_report(struct plumbrule *plumbrule, const struct review *revie
         .with_working = options->with_working,
         .with_color = options->with_color,
         .width = options->width,
-        .failures_only = options->failures_only};
+        .failures_only = options->failures_only,
+        .hand_on = taker->hand_on,
+        .taker = taker->context};
     return format_of(options)->write(&plumbrule->report, &report);
 }
 
 static enum plumbrule_end check(struct plumbrule *plumbrule, const char *design_path,
-                                const struct plumbrule_options *options)
+                                const struct plumbrule_options *options,
+                                const struct part_taker *taker)
 {
     if (!is_known_format(options->format))
         return PLUMBRULE_COMMAND;
@@ -79,24 +83,33 @@ static enum plumbrule_end check(struct plumbrule *plumbrule, const char *design_
         options->with_working || format_of(options)->needs_working};
     struct review review;
     if (!bench_review(&review, &plumbrule->bench, design_path, &bench_options) ||
-        !write_report(plumbrule, &review, design_path, options))
+        !write_report(plumbrule, &review, design_path, options, taker))
         return PLUMBRULE_NO_MEMORY;
     return (enum plumbrule_end)exit_code(&review.findings, &review.problems,
                                          any_rule_holds(review.rulebook));
 }
 
-enum plumbrule_end plumbrule_check(const char **report, size_t *length, struct plumbrule *plumbrule,
-                                   const char *design_path, const struct plumbrule_options *options)
+enum plumbrule_end plumbrule_check_in_parts(const char **report, size_t *length,
+                                            struct plumbrule *plumbrule, const char *design_path,
+                                            const struct plumbrule_options *options,
+                                            const struct part_taker *taker)
 {
     locale_t before = uselocale(plumbrule->plain);
     text_clear(&plumbrule->report);
-    enum plumbrule_end end = check(plumbrule, design_path, options);
+    enum plumbrule_end end = check(plumbrule, design_path, options, taker);
     if (end == PLUMBRULE_NO_MEMORY)
         text_clear(&plumbrule->report);
     *report = plumbrule->report.bytes != NULL ? plumbrule->report.bytes : "";
     *length = plumbrule->report.length;
     uselocale(before);
     return end;
+}
+
+enum plumbrule_end plumbrule_check(const char **report, size_t *length, struct plumbrule *plumbrule,
+                                   const char *design_path, const struct plumbrule_options *options)
+{
+    const struct part_taker nobody = {NULL, NULL};
+    return plumbrule_check_in_parts(report, length, plumbrule, design_path, options, &nobody);
 }
 
 void plumbrule_warm(struct plumbrule *plumbrule, const char *design_path,

@@ -15,6 +15,7 @@ struct supply {
     int error;                            /* what those fail with */
     bool is_interrupted;                  /* every other read and write is */
     void (*before_read)(void);            /* called once, before the next read; NULL: nothing */
+    bool is_sheltered;                    /* inside GEOS_init_r, where nothing fails */
 };
 
 /* The one of this program. */
