@@ -357,6 +357,76 @@ static void test_largest_voltage(struct call *call, struct house *h)
     check_missing(call, carrier, "largest_voltage", carrier, "nominal_voltage", false);
 }
 
+static void check_opened(struct call *call, const struct object *thing, bool is, const char *why)
+{
+    CHECK(call_of(call, thing, "opened_by", "role", "utility", NULL), why);
+    CHECK(call->results[0].type == AMOUNT_YESNO && call->results[0].yes == is, why);
+}
+
+static void check_untold(struct call *call, const struct object *thing, const struct object *of,
+                         const char *fact)
+{
+    CHECK(!call_of(call, thing, "opened_by", "role", "utility", NULL), fact);
+    CHECK(call->working.stop.kind == STOP_MISSING && call->working.stop.object == of, fact);
+    if (call->working.stop.object != NULL)
+        CHECK_TEXT(object_row(call->working.stop.object, call->working.stop.slot)->name, fact,
+                   "the fact is named");
+}
+
+/* A disconnect opens what it is of, an inverter whose string it is of, and what is behind a panel
+ * that it is of, however many panels are between. */
+static void test_opened_by(struct call *call, struct house *h)
+{
+    struct object *root = h->design->root;
+    struct object *knife = add(h, KIND_disconnect, "knife"), *shed = add(h, KIND_panel, "shed");
+    struct object *bus = add(h, KIND_busbar, "main"), *shed_bus = add(h, KIND_busbar, "shed");
+    struct object *breaker = add(h, KIND_breaker, "pv"), *feed = add(h, KIND_breaker, "feed");
+    check_untold(call, h->inverter, root, "disconnects");
+    refer_all(h->design, root, "disconnects", &knife, 1);
+    check_untold(call, h->inverter, knife, "role");
+    give(knife, "role", "PV system");
+    check_opened(call, h->inverter, false, "of another role");
+    give(knife, "role", "utility");
+    check_untold(call, h->inverter, knife, "of");
+    refer(knife, "of", NULL);
+    check_opened(call, h->inverter, false, "of nothing");
+    refer(knife, "of", h->branch);
+    check_opened(call, h->branch, true, "its own");
+    check_opened(call, h->inverter, false, "another's");
+    take_away(h->east, "inverter");
+    refer(knife, "of", h->east);
+    check_opened(call, h->branch, false, "a string's is no branch's");
+    check_untold(call, h->inverter, h->east, "inverter");
+    refer(h->east, "inverter", h->inverter);
+    check_opened(call, h->inverter, true, "by its string");
+    refer(knife, "of", h->panel);
+    check_untold(call, h->inverter, h->panel, "status");
+    give(h->panel, "status", "existing");
+    check_untold(call, h->inverter, h->panel, "busbars");
+    refer_all(h->design, h->panel, "busbars", &bus, 1);
+    check_untold(call, h->inverter, bus, "breakers");
+    refer_all(h->design, bus, "breakers", &feed, 1);
+    check_untold(call, h->inverter, feed, "status");
+    give(feed, "status", "new");
+    check_untold(call, h->inverter, feed, "serves");
+    refer(feed, "serves", shed);
+    check_untold(call, h->inverter, shed, "status");
+    give(shed, "status", "new");
+    refer_all(h->design, shed, "busbars", &shed_bus, 1);
+    refer_all(h->design, shed_bus, "breakers", &breaker, 1);
+    give(breaker, "status", "removed");
+    check_opened(call, h->inverter, false, "its breaker is taken out");
+    give(breaker, "status", "new");
+    refer(breaker, "serves", h->inverter);
+    check_opened(call, h->inverter, true, "behind two panels");
+    check_opened(call, h->branch, false, "behind neither");
+    give(shed, "status", "removed");
+    check_opened(call, h->inverter, false, "the panel between is taken out");
+    give(shed, "status", "new");
+    refer(breaker, "serves", shed);
+    check_opened(call, h->inverter, false, "a panel that feeds itself ends the search");
+}
+
 int main(void)
 {
     struct call call;
@@ -369,6 +439,7 @@ int main(void)
     test_circuits(&call, &house);
     test_missing(&call, &house);
     test_largest_voltage(&call, &house);
+    test_opened_by(&call, &house);
     call_close(&call);
     arena_free(house.arena);
     return checks_end();
