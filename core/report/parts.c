@@ -22,17 +22,40 @@ static int add_dumped(const char *bytes, size_t length, void *out)
     return ((struct text *)out)->is_short ? -1 : 0;
 }
 
+/* Straight to where it stands; what finds no room is written again into as much as it needs. */
+static bool write_piece(struct text *out, const json_t *value, size_t flags)
+{
+    enum { USUAL = 8 * 1024 };
+    for (size_t wanted = USUAL;;) {
+        char *to = text_room(out, wanted);
+        if (to == NULL)
+            return false;
+        size_t room = out->capacity - out->length - 1, size = json_dumpb(value, to, room, flags);
+        if (size <= room) {
+            to[size] = '\0';
+            out->length += size;
+            return size > 0;
+        }
+        wanted = size;
+    }
+}
+
+/* What is compact is one of many pieces of a line; else it is a whole report, which nobody wants to
+ * write twice. */
 bool json_write(struct text *out, json_t *value, size_t flags)
 {
-    bool is_written = value != NULL && json_dump_callback(value, add_dumped, out,
-                                                          flags | JSON_REAL_PRECISION(DIGITS)) == 0;
+    bool is_piece = flags & JSON_COMPACT;
+    flags |= JSON_REAL_PRECISION(DIGITS);
+    bool is_written =
+        value != NULL && (is_piece ? write_piece(out, value, flags)
+                                   : json_dump_callback(value, add_dumped, out, flags) == 0);
     json_decref(value);
     return is_written && !out->is_short;
 }
 
 bool json_put(json_t *object, const char *key, json_t *value)
 {
-    return json_object_set_new(object, key, value) == 0;
+    return json_object_set_new_nocheck(object, key, value) == 0;
 }
 
 bool json_push(json_t *array, json_t *value)
@@ -45,7 +68,7 @@ json_t *json_text(const char *text)
     if (text == NULL)
         return json_null();
     if (text_is_utf8(text, strlen(text), NULL))
-        return json_string(text);
+        return json_string_nocheck(text);
     struct text clean = {0};
     text_add_printable(&clean, text, strlen(text));
     json_t *value = clean.is_short ? NULL : json_string(clean.bytes);
