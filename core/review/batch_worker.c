@@ -12,7 +12,10 @@
 
 #include "warm.h"
 
-enum { PIPE_BYTES = 1024 * 1024 }; /* the most that a process gets unless it is root's */
+enum {
+    PIPE_BYTES = 1024 * 1024, /* the most that a process gets unless it is root's */
+    LINE_BYTES = 1024 * 1024  /* room for most lines at once: what is not filled costs nothing */
+};
 
 /* All of it, or false: the other side is gone. */
 static bool read_whole(int from, void *bytes, size_t length)
@@ -184,7 +187,8 @@ static bool read_head(struct worker *worker, struct slot *slots, bool *is_short)
     slot->end = (enum plumbrule_end)head.end;
     if (!worker->is_under_way)
         text_clear(&slot->line);
-    *is_short = head.length > 0 && text_room(&slot->line, (size_t)head.length) == NULL;
+    size_t wanted = worker->is_last || worker->is_under_way ? (size_t)head.length : LINE_BYTES;
+    *is_short = wanted > 0 && text_room(&slot->line, wanted) == NULL;
     return true;
 }
 
