@@ -73,11 +73,9 @@ static void take_paths(struct batch_run *run)
         }
         slot->state = SLOT_WAITING;
         run->held++;
-        if (slot->path.is_short) {
-            stop_short(run);
-        } else if (strlen(slot->path.bytes) != slot->path.length &&
-                   !line_of_problem(slot, PROBLEM_INPUT, "path-bad",
-                                    "the path in the list holds a NUL byte"))
+        if (slot->path.is_short || (strlen(slot->path.bytes) != slot->path.length &&
+                                    !line_of_problem(slot, PROBLEM_INPUT, "path-bad",
+                                                     "the path in the list holds a NUL byte")))
             stop_short(run);
     }
 }

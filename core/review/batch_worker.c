@@ -1,6 +1,8 @@
 /* Workers: processes that share the warm books (copy on write) and take a path for a line. */
 #ifndef _GNU_SOURCE
-#define _GNU_SOURCE /* the size of a pipe, which only Linux lets one set */
+/* The size of a pipe, which only Linux lets one set. The C library wants the name so.
+ * NOLINTNEXTLINE(bugprone-reserved-identifier) */
+#define _GNU_SOURCE
 #endif
 #include "batch_inside.h"
 

@@ -1,6 +1,7 @@
 /* Findings are paired by rule and thing. */
 #include "comparing.h"
 
+#include <assert.h>
 #include <string.h>
 
 static enum standing standing_of(const struct finding *finding)
@@ -71,6 +72,7 @@ static bool add_pair(struct compared_design *design, struct comparing *comparing
                      const struct finding *was, const struct finding *is)
 {
     const struct finding *one = is != NULL ? is : was;
+    assert(one != NULL);
     enum standing before = standing_of(was), after = standing_of(is);
     count(&design->counts, before, after,
           was == NULL || is == NULL || strcmp(was->message, is->message) == 0);
