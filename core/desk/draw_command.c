@@ -60,7 +60,8 @@ static enum plumbrule_end draw(struct desk *desk, struct bench *bench,
         return PLUMBRULE_NO_MEMORY;
     if (review.design == NULL) {
         desk->given[FLAG_OUTPUT].count = 0; /* an older drawing stays as it is */
-        return PLUMBRULE_UNREAD;
+        return (enum plumbrule_end)exit_code_first(
+            PLUMBRULE_UNREAD, exit_code(NULL, &review.problems, true)); /* for want of memory? */
     }
     if (!write_drawing(desk, &review, path))
         return PLUMBRULE_NO_MEMORY;
