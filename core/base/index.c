@@ -10,14 +10,19 @@ struct index_entry {
     uint64_t hash;
 };
 
-/* FNV-1a, 64 bits: Fowler, Noll and Vo, IETF draft-eastlake-fnv (constants from memory). */
+/* Eight bytes at a time: names are paths and whole sentences. */
 static uint64_t hash_of(const char *name)
 {
-    uint64_t hash = 14695981039346656037u;
-
-    for (const unsigned char *at = (const unsigned char *)name; *at; at++)
-        hash = (hash ^ *at) * 1099511628211u;
-    return hash;
+    size_t length = strlen(name);
+    uint64_t hash = index_stir(0, length), eight = 0;
+    for (; length >= sizeof eight; length -= sizeof eight, name += sizeof eight) {
+        memcpy(&eight, name, sizeof eight);
+        hash = index_stir(hash, eight);
+    }
+    eight = 0;
+    for (size_t i = 0; i < length; i++)
+        eight = eight << 8 | (unsigned char)name[i];
+    return index_stir(hash, eight);
 }
 
 /* The entry with that name, or the free one where it belongs. The capacity is a power of two and

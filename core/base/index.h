@@ -1,7 +1,15 @@
 /* Names to things: a hash index whose order is never seen by anyone. */
 #ifndef BASE_INDEX_H
 #define BASE_INDEX_H
+#include <stdint.h>
 #include "arena.h"
+
+/* One number more into a hash. */
+static inline uint64_t index_stir(uint64_t hash, uint64_t with)
+{
+    hash = (hash ^ with) * 0x9E3779B97F4A7C15U; /* 2^64 over the golden ratio: spreads bits */
+    return hash ^ (hash >> 32);
+}
 
 struct index {
     struct arena *arena;

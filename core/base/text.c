@@ -24,14 +24,8 @@ void text_clear(struct text *text)
         text->bytes[0] = '\0';
 }
 
-/* Room for `more` bytes and the NUL behind them. */
-static bool text_widen(struct text *text, size_t more)
+static bool widen(struct text *text, size_t more)
 {
-    if (text->is_short)
-        return false;
-    if (more < text->capacity - text->length)
-        return true;
-
     size_t capacity = text->capacity < 128 ? 256 : text->capacity;
     while (capacity <= SIZE_MAX / 4 && capacity - text->length <= more)
         capacity *= 2;
@@ -43,6 +37,12 @@ static bool text_widen(struct text *text, size_t more)
     text->bytes = bytes;
     text->capacity = capacity;
     return true;
+}
+
+/* Room for `more` bytes and the NUL behind them. */
+static inline bool text_widen(struct text *text, size_t more)
+{
+    return !text->is_short && (more < text->capacity - text->length || widen(text, more));
 }
 
 void text_add(struct text *text, const char *bytes, size_t length)

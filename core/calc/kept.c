@@ -3,6 +3,8 @@
 #include <stdint.h>
 #include <string.h>
 
+#include "index.h"
+
 struct answer {
     const struct calculator *calculator; /* NULL: a free place */
     const struct object *about;
@@ -30,12 +32,6 @@ void kept_free(struct kept *kept)
         arena_free(kept->arena);
 }
 
-static uint64_t stir(uint64_t hash, uint64_t with)
-{
-    hash = (hash ^ with) * 0x9E3779B97F4A7C15U; /* 2^64 over the golden ratio: spreads bits */
-    return hash ^ (hash >> 32);
-}
-
 static uint64_t bits_of(double number)
 {
     uint64_t bits;
@@ -47,16 +43,16 @@ static uint64_t bits_of(double number)
 static uint64_t hash_of(const struct calculator *calculator, const struct object *about,
                         const struct amount *inputs)
 {
-    uint64_t hash = stir((uint64_t)(uintptr_t)calculator, (uint64_t)(uintptr_t)about);
+    uint64_t hash = index_stir((uint64_t)(uintptr_t)calculator, (uint64_t)(uintptr_t)about);
     for (size_t i = 0; i < calculator->input_count; i++) {
         const struct amount *input = &inputs[i];
         if (input->type == AMOUNT_QUANTITY || input->type == AMOUNT_NUMBER)
-            hash = stir(hash, bits_of(input->quantity.value));
+            hash = index_stir(hash, bits_of(input->quantity.value));
         else if (input->type == AMOUNT_YESNO)
-            hash = stir(hash, input->yes);
+            hash = index_stir(hash, input->yes);
         else if (input->type == AMOUNT_WORD && input->word[0] != '\0')
-            hash = stir(hash, (uint64_t)(unsigned char)input->word[0] << 8 |
-                                  (unsigned char)input->word[1]);
+            hash = index_stir(hash, (uint64_t)(unsigned char)input->word[0] << 8 |
+                                        (unsigned char)input->word[1]);
     }
     return hash;
 }
