@@ -17,12 +17,15 @@ return {
     if framing.ceiling_attached or plane.slope <= book.rafter_deflection_slope then bend_share = book.rafter_deflection_ceiling end
 
     -- Jack rafters are judged as if they were as long as the others: bent more than they are.
-    local jacks = ""
-    if plane:has_edge("hip") or plane:has_edge("valley") then jacks = ", shorter rafters at a hip or valley taken at the full span," end
+    local jacks, told = "", ""
+    if plane:has_edge("hip") or plane:has_edge("valley") then
+      jacks, told = " (full span)", ", shorter rafters at a hip or valley taken at the full span," -- said at length once
+    end
 
     local function compare(name, load, duration, drift, reach)
       local stress, allowed = framing:bending { load = load, load_duration = duration, drift = drift, reach = reach }
-      shall.not_exceed(format("Bending stress without the array under %s%s", name, jacks), stress, allowed, psi)
+      shall.not_exceed(format("Bending stress without the array under %s%s", name, told), stress, allowed, psi)
+      told = jacks
       local shear, shear_allowed = framing:shear { load = load, load_duration = duration, drift = drift, reach = reach }
       shall.not_exceed(format("Shear stress without the array under %s%s", name, jacks), shear, shear_allowed, psi)
     end
