@@ -5,18 +5,24 @@ local function judge_electrodes(place, whose, book)
     shall.be(format("%s: an electrode that asks for no other one", whose), true)
     return
   end
+  local function names_them()
+    shall.be(format("%s: a rod or plate is among its electrodes", whose), electrodes:has("ground rod") or electrodes:has("plate"))
+  end
   shall.meet_one_of {
     { "several rods or plates", function()
         shall.be_at_least(format("%s: rods, pipes and plates", whose), place.rods, 2)
+        names_them()
         shall.be_at_least(format("%s: distance between two of them", whose), place.rod_spacing, book.rod_spacing)
       end },
     { "one that was measured", function()
         shall.be_at_least(format("%s: rods, pipes and plates", whose), place.rods, 1)
+        names_them()
         shall.not_exceed(format("%s: resistance of the one to earth", whose), place.rod_resistance, book.rod_resistance)
       end },
     { "one beside a water pipe", function()
         shall.be(format("%s: a water pipe in the ground", whose), electrodes:has("water pipe"))
         shall.be_at_least(format("%s: rods, pipes and plates", whose), place.rods, 1)
+        names_them()
         review("A water pipe takes another electrode, and authorities differ on a rod that was not found good by itself: whether this one rod is enough is the authority's to decide")
       end },
   }
