@@ -51,6 +51,9 @@ return {
         end },
       { "metered peak", function()
           shall.not_exceed("125 % of a year's metered peak and the load that is added", loads:metered() + new_load, limit)
+        if loads.adds_air_conditioning and loads:metered() + new_load + largest(loads.heating, loads.cooling) / service.voltage > limit then
+          review("Heating or air conditioning is added, which the metered peak has not seen, and with all of it the service would be too small: the designer shows how much of it is new")
+        end
         end },
     }
   end,
