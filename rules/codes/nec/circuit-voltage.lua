@@ -9,6 +9,10 @@ return {
       and circuit.role:is("inverter output", "microinverter branch", "combined branches", "supply-side")
   end,
   check = function(circuit, _, design)
+    local connecting = design.interconnection.conductors
+    if connecting and same(connecting, circuit) then
+      shall.be_equal("Voltage told of the circuit, against that told of the interconnection", circuit.nominal_voltage, design.interconnection.nominal_voltage)
+    end
     local judged = false
     for _, carried in ipairs(circuit.carries) do
       if same(carried:kind_of(), "inverter") then
