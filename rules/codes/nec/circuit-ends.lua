@@ -46,6 +46,19 @@ local function is_the_connection(to, at)
   return false
 end
 
+-- What it ends at is not taken out.
+local function ends_at_what_stays(to, kind, design)
+  if same(kind, "panel") or same(kind, "inverter") or same(kind, "circuit") then
+    if to.status:is("removed") then shall.be(format("%s, where it ends, stays", to:called()), false) end
+  elseif same(kind, "busbar") then
+    for _, panel in ipairs(design.panels) do
+      for _, bus in ipairs(panel.busbars) do
+        if same(bus, to) and panel.status:is("removed") then shall.be(format("%s, where it ends, stays", panel:called()), false) end
+      end
+    end
+  end
+end
+
 ---@type plumbrule.Rule
 -- What the sections are that size the way on; that a diagram shows the whole way: common practice, no source.
 return {
@@ -58,6 +71,7 @@ return {
     shall.be("The design tells where it ends", not not to)
     if not to then return end
     local kind = to:kind_of()
+    ends_at_what_stays(to, kind, design)
     carries_what_its_role_says(circuit)
     if circuit.role:is("supply-side") then
       shall.be("The design connects to the supply side", design.interconnection.side:is("supply side"))
