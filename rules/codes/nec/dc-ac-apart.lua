@@ -1,3 +1,12 @@
+-- Outputs that are combined are outputs still.
+local function combines_inverters(circuit)
+  if not circuit.role:is("combined branches") then return false end
+  for _, carried in ipairs(circuit.carries) do
+    if same(carried:kind_of(), "inverter") then return true end
+  end
+  return false
+end
+
 ---@type plumbrule.Rule
 -- 2020: published that DC circuits stay apart from inverter outputs and from other systems unless a barrier parts
 -- them, and that the PV system's own control circuits may be with them; 2017 (which names none of these) and 2023
@@ -7,7 +16,8 @@ return {
   cite = "690.31(B)",
   about = "circuit",
   applies = function(circuit)
-    return not circuit.status:is("removed") and circuit.role:is("PV source", "PV output", "converter output", "inverter output")
+    if circuit.status:is("removed") then return false end
+    return circuit.role:is("PV source", "PV output", "converter output", "inverter output") or combines_inverters(circuit)
   end,
   check = function(circuit, book)
     local is_dc = circuit.role:is("PV source", "PV output", "converter output")
