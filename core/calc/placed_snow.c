@@ -7,6 +7,7 @@
 #include "layout_support.h"
 
 static const double foot = 0.3048;
+static const double simple_share = 0.7; /* of eave to ridge in plan */
 static const char *const basis_words[] = {"service level", "strength level", NULL};
 
 enum { EDITION, BASIS, GROUND, MINIMUM };
@@ -165,21 +166,45 @@ static bool take_windward(struct amount *out, const struct object *about, struct
     return true;
 }
 
+/* Do its rafters reach from eave to ridge without a support between? What overhangs and what lies
+ * on walls is no span; a support between would leave two thirds at most (common practice, no
+ * source). */
+static bool find_simple(bool *out, const struct object *framing, double width,
+                        struct working *working)
+{
+    const char *kind;
+    struct quantity span;
+    *out = false;
+    if (!need_word(&kind, framing, SLOT_framing_kind, working))
+        return false;
+    if (strcmp(kind, "rafter") != 0)
+        return true;
+    if (!need_quantity(&span, framing, SLOT_framing_span, working))
+        return false;
+    *out = number_compare(span.value, simple_share * width) >= 0;
+    if (!*out)
+        working_step(working, NULL,
+                     "the rafters span %.4g ft of %.4g ft: held between eave and ridge, too",
+                     span.value / foot, width / foot);
+    return true;
+}
+
 static bool take_unbalanced(struct amount *asked, const struct object *about,
                             const struct amount *inputs, struct working *working)
 {
     const struct object *roof, *framing;
-    const char *shape, *kind;
+    const char *shape;
+    bool is_simple;
     if (!take(asked, about, inputs, working) || !placed_need(&roof, SLOT_design_roof, working) ||
         !need_word(&shape, roof, SLOT_roof_shape, working) ||
         !need_object(&framing, about, SLOT_roof_plane_framing, working))
         return false;
     if (framing == NULL)
         return working_missing(working, about, SLOT_roof_plane_framing);
-    if (!need_word(&kind, framing, SLOT_framing_kind, working))
+    if (!find_simple(&is_simple, framing, input_in(asked[SNOW_WIDTH], "m", 0), working))
         return false;
     asked[SNOW_LAST] = amount_of_word(shape);
-    asked[SNOW_SIMPLE] = amount_of_yesno(strcmp(kind, "rafter") == 0);
+    asked[SNOW_SIMPLE] = amount_of_yesno(is_simple);
     return true;
 }
 
