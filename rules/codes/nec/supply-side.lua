@@ -1,7 +1,18 @@
+-- A service panel, or one that it feeds by way of others.
+local function is_behind_service(panel)
+  for _ = 1, 20 do
+    if panel.is_service_panel then return true end
+    local from = panel.fed_from
+    if not from or not same(from:kind_of(), "panel") then return false end
+    panel = from
+  end
+  return false
+end
+
 -- What is connected ahead of the service disconnect is on no breaker behind it, too.
 local function one_way_only(conductors, design)
   for _, panel in ipairs(design.panels) do
-    if panel.is_service_panel and not panel.status:is("removed") then
+    if not panel.status:is("removed") and is_behind_service(panel) then
       for _, bus in ipairs(panel.busbars) do
         for _, breaker in ipairs(bus.breakers) do
           for _, carried in ipairs(breaker.serves and not breaker.status:is("removed") and conductors.carries or {}) do
