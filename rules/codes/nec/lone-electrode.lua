@@ -28,6 +28,18 @@ local function judge_electrodes(place, whose, book)
   }
 end
 
+-- A detached building's panel that is new, or that a source feeds: an old one without is no work of this design.
+local function is_looked_at(panel)
+  if not panel.detached_building or panel.status:is("removed") then return false end
+  if not panel.status:is("existing") then return true end
+  for _, bus in ipairs(panel.busbars) do
+    for _, breaker in ipairs(bus.breakers) do
+      if breaker.duty:is("source") and not breaker.status:is("removed") then return true end
+    end
+  end
+  return false
+end
+
 ---@type plumbrule.Rule
 -- Published by trade pages (250.53(A)(2), its exception and (D)(2), which are read in two ways where one rod stands
 -- beside a water pipe); 250.53(A)(3), 250.32(A) and the building steel from memory. Electrodes that were there stay as
@@ -38,7 +50,7 @@ return {
   about = "design",
   applies = function(design)
     for _, panel in ipairs(design.panels) do
-      if panel.detached_building and not panel.status:is("removed") then return true end
+      if is_looked_at(panel) then return true end
     end
     return not design.service.work:is("untouched") or design.interconnection.side:is("supply side")
   end,
@@ -47,7 +59,7 @@ return {
       judge_electrodes(design.grounding, "Building of the service", book)
     end
     for _, panel in ipairs(design.panels) do
-      if panel.detached_building and not panel.status:is("removed") then
+      if is_looked_at(panel) then
         if panel.own_electrodes then
           judge_electrodes(panel, format("Building of panel %s", panel:called()), book)
         else
