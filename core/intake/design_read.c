@@ -71,8 +71,11 @@ static void read_item(struct design_reader *reader, struct object *parent, unsig
         return;
     }
     if (!is_name_right(name->text)) {
-        complain(reader->complaints, name, "name", example_of(reader, row),
-                 "a name has at most 80 letters and no '/' or '|', unlike '%.80s'", name->text);
+        complain(
+            reader->complaints, name, "name", example_of(reader, row),
+            "a name has at most 80 letters (one with an accent counts as two or more) and no '/' "
+            "or '|', unlike '%.80s'",
+            name->text);
         return;
     }
     struct object *object = add_named(reader, row->kind, parent, name->text, node);
