@@ -132,10 +132,15 @@ int desk_main(int argc, char **argv)
         end = PLUMBRULE_NO_MEMORY; /* whatever came of what is not there */
     if (end != PLUMBRULE_NO_MEMORY && end != PLUMBRULE_COMMAND)
         end = desk_write(&desk, end);
-    bool is_told = end != PLUMBRULE_NO_MEMORY && desk_tell(&desk.problems);
+    bool is_short = end == PLUMBRULE_NO_MEMORY;
+    bool is_told = (!is_short || desk.is_written) && desk_tell(&desk.problems);
     if (!is_told) {
         fputs("plumbrule: there is no memory left\n", stderr);
         end = (enum plumbrule_end)exit_code_first((int)end, PLUMBRULE_NO_MEMORY);
+    } else if (is_short) { /* a batch goes on with the others */
+        fputs("plumbrule: there was no memory for a design, or its check was cut off: "
+              "see its line\n",
+              stderr);
     }
     text_free(&desk.out);
     arena_free(desk.arena);

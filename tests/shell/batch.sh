@@ -186,6 +186,7 @@ kill -KILL $stopped
 exec 9>&-
 wait $batch
 equal "end with a design cut off" $? 70
+equal "what is told of it" "$(grep -c 'its check was cut off: see its line' "$work/err")" 1
 equal "designs cut off" "$(grep -c '"code":"worker-lost"' "$work/out")" 2
 equal "a design cut off is no pass" "$(grep '"code":"worker-lost"' "$work/out" | grep -c '"kind":"pass"')" 0
 equal "lines with a design cut off" "$(designs "$work/out" | tr '\n' ' ')" \
