@@ -9,5 +9,5 @@ return {
     shall.be_equal("Modules over an obstruction", plane:modules_over_obstructions(), 0)
     shall.be_equal("Modules over one another", plane:modules_overlapping(), 0)
   end,
-  remedy = "Move the modules that overlap.",
+  remedy = "Move the modules that stand over an edge, an obstruction or each other.",
 }
