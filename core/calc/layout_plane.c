@@ -107,6 +107,24 @@ bool layout_plane_open(struct layout_plane **out, const struct object *object, u
     return open_parts(plane, parts, working);
 }
 
+bool layout_module_open(struct layout_plane **plane, struct layout_module **out,
+                        const struct object *about, unsigned parts, struct working *working)
+{
+    const struct object *of;
+    if (!need_object(&of, about, SLOT_module_plane, working))
+        return false;
+    if (of == NULL)
+        return working_wrong(working, NULL, "module %s lies on no roof plane", about->path);
+    if (!layout_plane_open(plane, of, LAYOUT_MODULES | parts, working))
+        return false;
+    size_t at = layout_place_of(about, (*plane)->modules, (*plane)->module_count,
+                                sizeof *(*plane)->modules);
+    if (at == (*plane)->module_count)
+        return working_wrong(working, NULL, "module %s is removed", about->path);
+    *out = &(*plane)->modules[at];
+    return true;
+}
+
 bool layout_planes_open(struct layout_plane ***out, size_t *count, unsigned parts,
                         struct working *working)
 {

@@ -195,32 +195,14 @@ static const char *zone_of_module(const struct zoning *zoning, const struct plac
     return strcmp(scheme, "simple") == 0 ? "2" : ridge <= reach ? "2r" : "2e";
 }
 
-static bool open_module(struct layout_plane **plane, const struct layout_module **out,
-                        const struct object *about, unsigned parts, struct working *working)
-{
-    const struct object *of;
-    if (!need_object(&of, about, SLOT_module_plane, working))
-        return false;
-    if (of == NULL)
-        return working_wrong(working, NULL, "module %s lies on no roof plane", about->path);
-    if (!layout_plane_open(plane, of, LAYOUT_MODULES | parts, working))
-        return false;
-    size_t at = layout_place_of(about, (*plane)->modules, (*plane)->module_count,
-                                sizeof *(*plane)->modules);
-    if (at == (*plane)->module_count)
-        return working_wrong(working, NULL, "module %s is removed", about->path);
-    *out = &(*plane)->modules[at];
-    return true;
-}
-
 bool layout_run_module_zone(struct amount *results, const struct object *about,
                             const struct amount *inputs, struct working *working)
 {
     struct layout_plane *plane;
-    const struct layout_module *module;
+    struct layout_module *module;
     struct zoning zoning;
     struct place_in_plan place;
-    if (!open_module(&plane, &module, about, LAYOUT_EDGES | LAYOUT_SLOPE, working) ||
+    if (!layout_module_open(&plane, &module, about, LAYOUT_EDGES | LAYOUT_SLOPE, working) ||
         !open_zoning(&zoning, plane->object, inputs, LAYOUT_MODULES, working))
         return false;
     for (int i = 0; i < 4; i++)
@@ -234,9 +216,9 @@ bool layout_run_edge_distance(struct amount *results, const struct object *about
                               const struct amount *inputs, struct working *working)
 {
     struct layout_plane *plane;
-    const struct layout_module *module;
+    struct layout_module *module;
     const char *edge = inputs[0].type == AMOUNT_WORD ? inputs[0].word : NULL;
-    if (!open_module(&plane, &module, about, edge != NULL ? LAYOUT_EDGES : 0, working))
+    if (!layout_module_open(&plane, &module, about, edge != NULL ? LAYOUT_EDGES : 0, working))
         return false;
     struct shape shape = layout_module_shape(module);
     double least = INFINITY;
@@ -257,10 +239,10 @@ bool layout_run_neighbour_distance(struct amount *results, const struct object *
                                    const struct amount *inputs, struct working *working)
 {
     struct layout_plane *plane;
-    const struct layout_module *module;
+    struct layout_module *module;
     double least = INFINITY;
     (void)inputs;
-    if (!open_module(&plane, &module, about, 0, working))
+    if (!layout_module_open(&plane, &module, about, 0, working))
         return false;
     struct shape shape = layout_module_shape(module);
     for (size_t i = 0; i < plane->module_count; i++) {

@@ -274,19 +274,12 @@ double placed_below_ridge(const struct layout_plane *plane, double top)
 bool placed_run_module_below_ridge(struct amount *results, const struct object *about,
                                    const struct amount *inputs, struct working *working)
 {
-    const struct object *of;
     struct layout_plane *plane;
+    struct layout_module *module;
     (void)inputs;
-    if (!need_object(&of, about, SLOT_module_plane, working))
+    if (!layout_module_open(&plane, &module, about, LAYOUT_EDGES | LAYOUT_SLOPE, working))
         return false;
-    if (of == NULL)
-        return working_wrong(working, NULL, "module %s lies on no roof plane", about->path);
-    if (!layout_plane_open(&plane, of, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working))
-        return false;
-    size_t at = layout_place_of(about, plane->modules, plane->module_count, sizeof *plane->modules);
-    if (at == plane->module_count)
-        return working_wrong(working, NULL, "module %s is removed", about->path);
-    results[0] = result_in(placed_below_ridge(plane, plane->modules[at].corners[2].y) / foot, "ft");
+    results[0] = result_in(placed_below_ridge(plane, module->corners[2].y) / foot, "ft");
     return true;
 }
 

@@ -224,18 +224,10 @@ static bool find_pressure(struct amount *results, const struct object *about,
 static bool run_module_wind_pressure(struct amount *results, const struct object *about,
                                      const struct amount *inputs, struct working *working)
 {
-    const struct object *of;
     struct layout_plane *plane;
-    if (!need_object(&of, about, SLOT_module_plane, working))
+    struct layout_module *module;
+    if (!layout_module_open(&plane, &module, about, LAYOUT_EDGES | LAYOUT_SLOPE, working))
         return false;
-    if (of == NULL)
-        return working_wrong(working, NULL, "module %s lies on no roof plane", about->path);
-    if (!layout_plane_open(&plane, of, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working))
-        return false;
-    size_t at = layout_place_of(about, plane->modules, plane->module_count, sizeof *plane->modules);
-    if (at == plane->module_count)
-        return working_wrong(working, NULL, "module %s is removed", about->path);
-    struct layout_module *module = &plane->modules[at];
     struct placed_spot spot = {plane, module, module->corners[0], module->corners[2]};
     double share = inputs[WIND_SHARE].type != AMOUNT_NONE ? inputs[WIND_SHARE].quantity.value : 1;
     return find_pressure(results, about, &spot, share * flat_area(module->corners, 4), inputs,
