@@ -188,34 +188,20 @@ static bool run(const struct calculator *calculator, struct amount *results,
     return true;
 }
 
-/* Runs a method as a piece of work of its own: its answer is kept with the facts that it read. */
-static bool run_method(const struct calculator *calculator, struct amount *results,
-                       const struct object *about, const struct amount *inputs,
-                       struct working *working)
+bool calculator_run(const struct calculator *calculator, struct amount *results,
+                    const struct object *about, const struct amount *inputs,
+                    struct working *working)
 {
     size_t first_step = working->step_count;
+    for (size_t i = 0; i < CALCULATOR_RESULTS; i++)
+        results[i] = (struct amount){.type = AMOUNT_NONE};
+    if (kept_tell(results, calculator, about, inputs, working))
+        return true;
+    /* A piece of work of its own: its answer is kept with the facts that it read. */
     struct trail outer = working_trail_open(working);
     bool is_answered = run(calculator, results, about, inputs, working);
     struct readings *kept =
         is_answered ? kept_add(calculator, about, inputs, results, first_step, working) : NULL;
     working_trail_close(working, outer, kept);
     return is_answered;
-}
-
-bool calculator_run(const struct calculator *calculator, struct amount *results,
-                    const struct object *about, const struct amount *inputs,
-                    struct working *working)
-{
-    bool is_free = calculator->about_kind == KIND_NONE;
-    size_t first_step = working->step_count;
-    for (size_t i = 0; i < CALCULATOR_RESULTS; i++)
-        results[i] = (struct amount){.type = AMOUNT_NONE};
-    if (kept_tell(results, calculator, about, inputs, working))
-        return true;
-    if (!is_free)
-        return run_method(calculator, results, about, inputs, working);
-    if (!run(calculator, results, about, inputs, working))
-        return false;
-    kept_add(calculator, NULL, inputs, results, first_step, working);
-    return true;
 }

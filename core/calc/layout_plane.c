@@ -107,6 +107,15 @@ bool layout_plane_open(struct layout_plane **out, const struct object *object, u
     return open_parts(plane, parts, working);
 }
 
+bool layout_plane_of(const struct object **plane, const struct object *about, unsigned slot,
+                     struct working *working)
+{
+    if (!need_object(plane, about, slot, working))
+        return false;
+    return *plane != NULL || working_wrong(working, NULL, "%s %s stands on no roof plane",
+                                           about->kind->name, about->path);
+}
+
 bool layout_module_open(struct layout_plane **plane, struct layout_module **out,
                         const struct object *about, unsigned parts, struct working *working)
 {

@@ -90,6 +90,9 @@ struct layout *layout_of(struct working *working);
 /* A plane with the parts asked for, and every fact read noted. False: stop is set. */
 bool layout_plane_open(struct layout_plane **out, const struct object *plane, unsigned parts,
                        struct working *working);
+/* The plane that an attachment or a rail stands on. False: stop is set. */
+bool layout_plane_of(const struct object **plane, const struct object *about, unsigned slot,
+                     struct working *working);
 /* A module that counts, and its plane with the parts asked for. False: stop is set. */
 bool layout_module_open(struct layout_plane **plane, struct layout_module **out,
                         const struct object *about, unsigned parts, struct working *working);

@@ -6,15 +6,6 @@
 
 #include "layout_support.h"
 
-static bool plane_of(const struct object **plane, const struct object *about, unsigned slot,
-                     struct working *working)
-{
-    if (!need_object(plane, about, slot, working))
-        return false;
-    return *plane != NULL || working_wrong(working, NULL, "%s %s stands on no roof plane",
-                                           about->kind->name, about->path);
-}
-
 bool layout_run_member_distance(struct amount *results, const struct object *about,
                                 const struct amount *inputs, struct working *working)
 {
@@ -23,7 +14,7 @@ bool layout_run_member_distance(struct amount *results, const struct object *abo
     const char *kind;
     struct quantity first, spacing;
     (void)inputs;
-    if (!plane_of(&plane, about, SLOT_attachment_plane, working) ||
+    if (!layout_plane_of(&plane, about, SLOT_attachment_plane, working) ||
         !layout_need_fact(&at, about, SLOT_attachment_at, working) ||
         !need_object(&framing, plane, SLOT_roof_plane_framing, working))
         return false;
@@ -54,7 +45,7 @@ bool layout_run_attachment_area(struct amount *results, const struct object *abo
     struct layout_plane *opened;
     const struct layout_support *support;
     (void)inputs;
-    if (!plane_of(&plane, about, SLOT_attachment_plane, working) ||
+    if (!layout_plane_of(&plane, about, SLOT_attachment_plane, working) ||
         !layout_support_open(&support, &opened, plane, working))
         return false;
     size_t at = layout_place_of(about, support->attachments, support->attachment_count,
@@ -153,7 +144,7 @@ static bool find_spans(struct spans *out, const struct object *about, struct wor
     const struct object *plane;
     struct layout_plane *opened;
     const struct layout_support *support;
-    if (!plane_of(&plane, about, SLOT_rail_plane, working) ||
+    if (!layout_plane_of(&plane, about, SLOT_rail_plane, working) ||
         !layout_support_open(&support, &opened, plane, working))
         return false;
     const struct layout_rail *rail = NULL;

@@ -103,12 +103,11 @@ static bool read_attachment(const struct object **plane, struct point *at,
                             const struct object *about, struct working *working)
 {
     const struct fact *fact;
-    if (!need_object(plane, about, SLOT_attachment_plane, working) ||
+    if (!layout_plane_of(plane, about, SLOT_attachment_plane, working) ||
         !layout_need_fact(&fact, about, SLOT_attachment_at, working))
         return false;
     *at = fact->is.point;
-    return *plane != NULL ||
-           working_wrong(working, NULL, "attachment %s stands on no roof plane", about->path);
+    return true;
 }
 
 bool layout_run_attachment_zone(struct amount *results, const struct object *about,

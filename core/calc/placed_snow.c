@@ -290,11 +290,8 @@ bool placed_run_attachment_below_ridge(struct amount *results, const struct obje
     struct layout_plane *plane;
     const struct layout_support *support;
     (void)inputs;
-    if (!need_object(&of, about, SLOT_attachment_plane, working))
-        return false;
-    if (of == NULL)
-        return working_wrong(working, NULL, "attachment %s stands on no roof plane", about->path);
-    if (!layout_support_open(&support, &plane, of, working) ||
+    if (!layout_plane_of(&of, about, SLOT_attachment_plane, working) ||
+        !layout_support_open(&support, &plane, of, working) ||
         !layout_plane_open(&plane, of, LAYOUT_EDGES | LAYOUT_SLOPE, working))
         return false;
     size_t at = layout_place_of(about, support->attachments, support->attachment_count,

@@ -52,8 +52,6 @@ static const struct parameter pressure_results[] = {
 static const struct parameter below_ridge_results[] = {
     GIVEN_QUANTITY("distance", LENGTH, "ft", 0, 1000, "In plan; 0 where the plane has no ridge.")};
 
-enum { OF_MODULE, OF_ATTACHMENT }; /* rows of the table below */
-
 bool placed_read_site(struct wind_place *place, struct working *working)
 {
     return placed_need(&place->site, SLOT_design_site, working) &&
@@ -276,12 +274,9 @@ static bool run_attachment_wind_pressure(struct amount *results, const struct ob
     const struct fact *at;
     struct layout_plane *plane;
     struct amount area[CALCULATOR_RESULTS];
-    if (!need_object(&of, about, SLOT_attachment_plane, working) ||
-        !layout_need_fact(&at, about, SLOT_attachment_at, working))
-        return false;
-    if (of == NULL)
-        return working_wrong(working, NULL, "attachment %s stands on no roof plane", about->path);
-    if (!layout_plane_open(&plane, of, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working) ||
+    if (!layout_plane_of(&of, about, SLOT_attachment_plane, working) ||
+        !layout_need_fact(&at, about, SLOT_attachment_at, working) ||
+        !layout_plane_open(&plane, of, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working) ||
         !placed_ask(area, layout_calculators, "tributary_area", about, NULL, 0, working))
         return false;
     struct point point = at->is.point;
@@ -304,13 +299,11 @@ static const char bare_source[] =
 static const char snow_source[] = "ASCE 7 chapter 7 (secondary source)";
 
 const struct calculator placed_calculators[] = {
-    [OF_MODULE] =
-        METHOD_CALCULATOR(module, wind_pressure, module_wind_inputs, pressure_results,
-                          "Wind on the module where it lies, ultimate level.", placed_source),
-    [OF_ATTACHMENT] = METHOD_CALCULATOR(
-        attachment, wind_pressure, placed_wind_inputs, pressure_results,
-        "Wind on the part of the array that the attachment carries, ultimate level.",
-        placed_source),
+    METHOD_CALCULATOR(module, wind_pressure, module_wind_inputs, pressure_results,
+                      "Wind on the module where it lies, ultimate level.", placed_source),
+    METHOD_CALCULATOR(attachment, wind_pressure, placed_wind_inputs, pressure_results,
+                      "Wind on the part of the array that the attachment carries, ultimate level.",
+                      placed_source),
     {"wind_down", KIND_framing, "Wind towards the roof on its rafters without the array, ultimate.",
      bare_source, ROWS(placed_wind_inputs), ROWS(placed_down_results), placed_run_bare_down},
     {"array_wind_down", KIND_roof_plane,

@@ -163,7 +163,8 @@ struct quantity *room_to_quantity(lua_State *lua, int index); /* NULL: it is non
 /* The tag of a userdata of ours, or 0. */
 int room_tag(lua_State *lua, int index);
 /* room_shown.c */
-/* A review begins: what the last one showed is nothing to it. */
+/* A review begins: what the last one showed is nothing to it. Without memory `shown` is NULL, and
+ * no rule may run. */
 void room_forget_shown(lua_State *lua);
 /* A fact's key is its number among all; this is that of a thing. */
 size_t room_key_of_object(lua_State *lua, const struct object *object);

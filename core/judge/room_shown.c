@@ -11,9 +11,7 @@ void room_forget_shown(lua_State *lua)
     size_t facts = judge->design->fact_count, things = judge->design->thing_count;
     judge->shown = arena_take(judge->page, (facts + things) * sizeof *judge->shown);
     judge->shown_count = 0;
-    judge->shown_most = judge->shown != NULL && 8 * things <= MOST_SHOWN ? 8 * things : MOST_SHOWN;
-    if (judge->shown == NULL)
-        judge->shown_most = 0;
+    judge->shown_most = 8 * things < MOST_SHOWN ? 8 * things : MOST_SHOWN;
     lua_pushboolean(lua, false); /* the place in the registry is there, so that nothing is raised */
     lua_rawseti(lua, LUA_REGISTRYINDEX, judge->shown_table);
 }
