@@ -54,6 +54,11 @@ extern const struct parameter attachment_off_member_results[3];
 calculate run_attachment_uplift_capacity, run_attachment_lateral_capacity,
     run_attachment_down_capacity, run_attachment_off_member;
 
+/* weakest.c */
+enum { WEAKEST_INPUTS = 6 };
+extern const struct parameter weakest_part_inputs[WEAKEST_INPUTS], weakest_part_results[3];
+calculate run_weakest_part;
+
 /* Inside: what a capacity rests on. */
 struct anchorage {
     const struct object *model;

@@ -28,6 +28,7 @@ static const struct parameter crowded_results[] = {
     GIVEN_NUMBER("crowded", 0, 200, "Spaces that more breakers are in than fit."),
     GIVEN_NUMBER("last", 0, 208, "The highest number of a space that is taken."),
     GIVEN_NUMBER("tandems", 0, 1e4, "Spaces that tandem breakers are in.")};
+static const struct parameter mains_result[] = {GIVEN_NUMBER("mains", 0, 1e4, "How many.")};
 static const struct parameter spaces_result[] = {
     GIVEN_NUMBER("spaces", 0, 1e4, "Spaces that its new breakers take.")};
 
@@ -201,6 +202,7 @@ const struct calculator service_calculators[] = {
     PLAIN_METHOD(panel, is_between_array_and_service, yes_result, "Is any source behind it?",
                  "NEC 705.12"),
     PLAIN_METHOD(panel, path_up, path_results, "The panels between it and the service.", NULL),
+    PLAIN_METHOD(panel, mains, mains_result, "Main breakers on its buses that stay.", "design"),
     PLAIN_METHOD(panel, needed_spaces, spaces_result, "Spaces that its new breakers take.",
                  "common practice, no source"),
     PLAIN_METHOD(panel, crowded_spaces, crowded_results,

@@ -9,7 +9,7 @@ calculate run_busbar_source_current, run_busbar_controlled_current, run_busbar_s
     run_busbar_sources_at_both_ends, run_busbar_largest_source_current;
 /* service_panel.c */
 calculate run_panel_source_current, run_panel_is_between_array_and_service, run_panel_path_up,
-    run_panel_needed_spaces, run_breaker_source_current, run_breaker_has_sources,
+    run_panel_mains, run_panel_needed_spaces, run_breaker_source_current, run_breaker_has_sources,
     run_service_source_current_sum, run_service_source_rating_sum;
 /* service_spaces.c */
 calculate run_panel_crowded_spaces;

@@ -63,25 +63,63 @@ static bool find_spaces_of(double *spaces, const struct object *breaker, struct 
     return true;
 }
 
-bool run_panel_needed_spaces(struct amount *results, const struct object *about,
-                             const struct amount *inputs, struct working *working)
+typedef bool weigh_breaker(double *counts, const struct object *breaker, struct working *working);
+
+/* Adds up what its breakers count for, bus by bus. */
+static bool add_breakers(double *sum, const struct object *panel, weigh_breaker *weigh,
+                         struct working *working)
 {
-    (void)inputs;
     struct object *const *buses, *const *breakers;
     size_t bus_count, count;
-    double spaces = 0, one;
-    if (!need_objects(&buses, &bus_count, about, SLOT_panel_busbars, working))
+    double one;
+    *sum = 0;
+    if (!need_objects(&buses, &bus_count, panel, SLOT_panel_busbars, working))
         return false;
     for (size_t b = 0; b < bus_count; b++) {
         if (!need_objects(&breakers, &count, buses[b], SLOT_busbar_breakers, working))
             return false;
         for (size_t i = 0; i < count; i++) {
-            if (!find_spaces_of(&one, breakers[i], working))
+            if (!weigh(&one, breakers[i], working))
                 return false;
-            spaces += one;
+            *sum += one;
         }
     }
+    return true;
+}
+
+bool run_panel_needed_spaces(struct amount *results, const struct object *about,
+                             const struct amount *inputs, struct working *working)
+{
+    (void)inputs;
+    double spaces;
+    if (!add_breakers(&spaces, about, find_spaces_of, working))
+        return false;
     results[0] = amount_of_number(ceil(spaces));
+    return true;
+}
+
+static bool find_main(double *is_one, const struct object *breaker, struct working *working)
+{
+    const char *duty, *status;
+    *is_one = 0;
+    if (!need_word(&duty, breaker, SLOT_breaker_duty, working))
+        return false;
+    if (strcmp(duty, "main") != 0)
+        return true;
+    if (!need_word(&status, breaker, SLOT_breaker_status, working))
+        return false;
+    *is_one = strcmp(status, "removed") != 0;
+    return true;
+}
+
+bool run_panel_mains(struct amount *results, const struct object *about,
+                     const struct amount *inputs, struct working *working)
+{
+    (void)inputs;
+    double mains;
+    if (!add_breakers(&mains, about, find_main, working))
+        return false;
+    results[0] = amount_of_number(mains);
     return true;
 }
 

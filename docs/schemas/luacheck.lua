@@ -76,6 +76,7 @@ return {
       tributary_width = {},
       unbalanced_snow = {},
       velocity_pressure = {},
+      weakest_part = {},
       weight_per_attachment = {},
       wood_gravity = {},
       wood_screw_lateral = {},

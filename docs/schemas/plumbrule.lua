@@ -511,6 +511,7 @@
 ---@field source_current fun(self): plumbrule.quantity Output current of every source that can feed any of its buses.
 ---@field is_between_array_and_service fun(self): boolean Is any source behind it?
 ---@field path_up fun(self): number, any The panels between it and the service.
+---@field mains fun(self): number Main breakers on its buses that stay.
 ---@field needed_spaces fun(self): number Spaces that its new breakers take.
 ---@field crowded_spaces fun(self): number, number, number Spaces that the design gives to more breakers than they hold.
 
@@ -1087,6 +1088,9 @@ function calc.unbalanced_snow(inputs) end
 ---Velocity pressure of the wind at mean roof height.
 ---@return plumbrule.quantity
 function calc.velocity_pressure(inputs) end
+---The part of an attachment that holds least, and what the others hold.
+---@return plumbrule.quantity
+function calc.weakest_part(inputs) end
 ---Weight of an array per attachment.
 ---@return plumbrule.quantity
 function calc.weight_per_attachment(inputs) end

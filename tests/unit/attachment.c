@@ -291,6 +291,24 @@ static void test_off_member(struct trial *trial)
           "where the members stand is asked for");
 }
 
+static void test_weakest_part(struct trial *trial)
+{
+    trial_run(trial, NULL, "weakest_part", "capacity", "500 lbf", "governs", "mount", "fasteners",
+              "700 lbf", "mount", "500 lbf", "joint", "rail connection", "joint_holds", "600 lbf",
+              NULL);
+    CHECK_NEAR(trial_number(trial, "least"), 500, 1e-9, "the mount holds least");
+    CHECK_TEXT(trial_word(trial, "part"), "mount", "and is named");
+    CHECK_TEXT(trial_word(trial, "others"), "fasteners 700 lbf, rail connection 600 lbf",
+               "the others beside it");
+    trial_run(trial, NULL, "weakest_part", "capacity", "500 lbf", "governs", "mount", "mount",
+              "500 lbf", "joint", "module clamp", "joint_holds", "499 lbf", NULL);
+    CHECK_NEAR(trial_number(trial, "least"), 499, 1e-9, "what joins the array to it may, too");
+    CHECK_TEXT(trial_word(trial, "part"), "module clamp", "and is named then");
+    CHECK_TEXT(trial_word(trial, "others"), "mount 500 lbf", "beside what is there alone");
+    trial_run(trial, NULL, "weakest_part", "capacity", "500 lbf", "governs", "fasteners", NULL);
+    CHECK(trial->results[2].type == AMOUNT_NONE, "nothing else is told: no others");
+}
+
 /* What rule writers and the desk read of each calculator is there. */
 static void test_rows(void)
 {
@@ -305,7 +323,7 @@ static void test_rows(void)
                   one->name);
             count++;
         }
-    CHECK(count == 29, "all calculators of connections and framing");
+    CHECK(count == 30, "all calculators of connections and framing");
 }
 
 int main(void)
@@ -320,6 +338,7 @@ int main(void)
     test_placed(&trial);
     test_placed_push(&trial);
     test_off_member(&trial);
+    test_weakest_part(&trial);
     test_rows();
     trial_close(&trial);
     return checks_end();

@@ -21,16 +21,10 @@ return {
 
     -- The least of fasteners, mount and joint, and what the others hold.
     local function find_least(capacity, governs, mount, fasteners)
-      local least, by, others = capacity, governs, {}
-      if joint and joint_holds < capacity then least, by = joint_holds, joint end
-      local function beside(part, holds)
-        if holds and not same(part, by) then table.insert(others, format("%s %.0f lbf", part, holds / (1 * lbf))) end
-      end
-      beside("fasteners", fasteners)
-      beside("mount", mount)
-      beside(joint, joint_holds)
+      local least, by, others = calc.weakest_part {
+        capacity = capacity, governs = governs, mount = mount, fasteners = fasteners, joint = joint, joint_holds = joint_holds }
       if capacity <= 0 * lbf then by = format("%s, too short in the wood to count,", by) end
-      if others[1] then by = format("%s (%s)", by, table.concat(others, ", ")) end
+      if others then by = format("%s (%s)", by, others) end
       return least, by
     end
 

@@ -16,21 +16,6 @@ return {
     end
     local alike = {} -- what attachments of one model on one kind of member hold
 
-    -- The least of fasteners, mount and joint, and what the others hold.
-    local function find_least(up, up_by, mount, fasteners)
-      local least, by, others = up, up_by, {}
-      if joint and joint_holds < up then least, by = joint_holds, joint end
-      local function beside(part, holds)
-        if holds and not same(part, by) then table.insert(others, format("%s %.0f lbf", part, holds / (1 * lbf))) end
-      end
-      beside("fasteners", fasteners)
-      beside("mount", mount)
-      beside(joint, joint_holds)
-      if up <= 0 * lbf then by = format("%s, whose thread is too short in the wood to count,", by) end
-      if others[1] then by = format("%s (%s)", by, table.concat(others, ", ")) end
-      return least, by
-    end
-
     local function hold(attachment)
       local name = format("%s on %s", attachment.model:called(), attachment.stands_on)
       if not alike[name] then
@@ -38,7 +23,10 @@ return {
         local up, up_by, mount, fasteners = attachment:uplift_capacity(given)
         given.push = "along the slope"
         local along, along_by = attachment:lateral_capacity(given)
-        local least, least_by = find_least(up, up_by, mount, fasteners)
+        local least, least_by, others = calc.weakest_part {
+          capacity = up, governs = up_by, mount = mount, fasteners = fasteners, joint = joint, joint_holds = joint_holds }
+        if up <= 0 * lbf then least_by = format("%s, whose thread is too short in the wood to count,", least_by) end
+        if others then least_by = format("%s (%s)", least_by, others) end
         local both_by = up_by
         if not same(up_by, along_by) then both_by = format("%s and its %s", up_by, along_by) end
         alike[name] = { least = least, least_by = least_by, up = up, along = along, both_by = both_by }

@@ -1,13 +1,3 @@
-local function mains_in(panel)
-  local mains = 0
-  for _, bus in ipairs(panel.busbars) do
-    for _, breaker in ipairs(bus.breakers) do
-      if breaker.duty:is("main") and not breaker.status:is("removed") then mains = mains + 1 end
-    end
-  end
-  return mains
-end
-
 -- Breakers of a panel without a main: all must be opened to open the building.
 local function handles_in(panel)
   local handles = 0
@@ -49,7 +39,7 @@ return {
     shall.be("It is fed by one feeder that the design shows", not not panel.feeder)
     if not panel.feeder then return end
     local means = 0
-    if not panel.main_lugs_only then means = means + mains_in(panel) end
+    if not panel.main_lugs_only then means = means + panel:mains() end
     for _, disconnect in ipairs(design.disconnects) do
       if disconnect.role:is("equipment", "AC") and disconnect.of and same(disconnect.of:kind_of(), "panel") and same(disconnect.of, panel) then means = means + 1 end
     end

@@ -1,13 +1,3 @@
-local function mains_in(panel)
-  local mains = 0
-  for _, bus in ipairs(panel.busbars) do
-    for _, breaker in ipairs(bus.breakers) do
-      if breaker.duty:is("main") and not breaker.status:is("removed") then mains = mains + 1 end
-    end
-  end
-  return mains
-end
-
 -- The switches of the service: those on the list of disconnects, or the mains of its panels where those are more.
 local function count_switches(design)
   local listed, mains = 0, 0
@@ -16,7 +6,7 @@ local function count_switches(design)
   end
   for _, panel in ipairs(design.panels) do
     if not panel.status:is("removed") and panel.is_service_panel and not panel.main_lugs_only then
-      mains = mains + largest(mains_in(panel), 1)
+      mains = mains + largest(panel:mains(), 1)
     end
   end
   return largest(listed, mains)
@@ -26,7 +16,7 @@ end
 local function one_main_in_a_panel(design)
   for _, panel in ipairs(design.panels) do
     if panel.status:is("new") and panel.is_service_panel then
-      shall.not_exceed(format("Mains in the new service panel %s (from 2020)", panel:called()), mains_in(panel), 1)
+      shall.not_exceed(format("Mains in the new service panel %s (from 2020)", panel:called()), panel:mains(), 1)
     end
   end
 end
