@@ -6,17 +6,24 @@
 
 enum { CARD_LETTERS = 1000 }; /* of one text on a card */
 
-/* The chunk's words: an empty page of its own each time, so that nothing it keeps outlives the
- * review. */
-static void push_chunk(lua_State *lua, const struct rule_text *text)
+/* Runs the chunk and leaves the card. Its words are an empty page of its own each time, so that
+ * nothing it keeps outlives the review. */
+static void run_chunk(lua_State *lua, struct rule_text *text)
 {
-    lua_rawgeti(lua, LUA_REGISTRYINDEX, text->chunk);
     lua_newtable(lua);
+    int page = lua_gettop(lua);
     lua_rawgetp(lua, LUA_REGISTRYINDEX, &room_words);
-    lua_setmetatable(lua, -2);
+    lua_setmetatable(lua, page);
+    lua_rawgeti(lua, LUA_REGISTRYINDEX, text->chunk);
+    lua_pushvalue(lua, page);
     const char *name = lua_setupvalue(lua, -2, 1);
     assert(name != NULL && strcmp(name, "_ENV") == 0);
     (void)name;
+    lua_call(lua, 0, 1);
+    if (lua_type(lua, -1) != LUA_TTABLE)
+        luaL_error(lua, "a rule file returns one table, its card");
+    room_keep_card_table(lua, text, page + 1, page);
+    lua_remove(lua, page);
 }
 
 static const char *card_text(lua_State *lua, const char *key, bool is_needed)
@@ -132,10 +139,8 @@ int room_run_card(lua_State *lua)
 {
     struct running *running = lua_touserdata(lua, 1);
     lua_settop(lua, 0);
-    push_chunk(lua, running->text);
-    lua_call(lua, 0, 1);
-    if (lua_type(lua, 1) != LUA_TTABLE)
-        return luaL_error(lua, "a rule file returns one table, its card");
+    if (!room_push_card_table(lua, running->text))
+        run_chunk(lua, running->text);
     const struct kept_card *kept = card_find(running->text, room_judge(lua)->rule->edition);
     if (kept != NULL) {
         *running->card = kept->card;

@@ -213,6 +213,13 @@ struct running {
  * card's table. */
 int room_run_card(lua_State *lua);
 
+/* card_table.c */
+/* Keeps the card's table for the next review, if nothing can be kept in it; `page` is that of its
+ * functions. Raises where there is no memory. */
+void room_keep_card_table(lua_State *lua, struct rule_text *text, int card, int page);
+/* Pushes the kept table, if it is still what the chunk would make anew. */
+bool room_push_card_table(lua_State *lua, struct rule_text *text);
+
 /* keep.c */
 /* Copies the working into the finding before the next one begins. False: no memory. */
 bool room_keep_working(struct judge *judge);
@@ -232,6 +239,7 @@ struct kept_card {
 struct rule_text {
     struct book_text file; /* as it was read; no bytes where it could not be */
     int chunk;             /* registry reference, or LUA_NOREF: it could not be compiled */
+    int card_table;        /* of a kept one; LUA_NOREF: none so far, LUA_REFNIL: never */
     const char *code;      /* of what is wrong */
     const char *wrong;     /* what is wrong with the file, or NULL */
     unsigned line, column;

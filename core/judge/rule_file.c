@@ -232,6 +232,7 @@ struct rule_text *rule_text_find(struct judge *judge, const char *path)
     if (file == NULL || kept_path == NULL)
         return NULL;
     file->chunk = LUA_NOREF;
+    file->card_table = LUA_NOREF;
     judge->is_short = false;
     if (file_read(&text, &length, path, RULE_BYTES, judge->arena, PROBLEM_RULE, &problems)) {
         file->file = (struct book_text){kept_path, text, length};

@@ -1,5 +1,6 @@
 /* What findings say: the algebra of outcomes from end to end, what was read, what is kept from one
  * review to the next, and limits of every size. */
+#include "room.h"
 #include "room_trial.h"
 
 #define HEAD(about)                                                                                \
@@ -202,6 +203,48 @@ static void test_no_memory_between_designs(void)
     room_close(&trial);
 }
 
+/* The table of a card stays from one review to the next where nothing can be kept behind it. Each
+ * rule counts in a place of its own, or in none. */
+static const struct {
+    const char *head, *bump, *counts;
+    bool is_kept;
+} ways_to_remember[] = {
+    {"", "", "1", true},
+    {"local function one() return 1 end\nlocal function two() return one() end", "", "two()", true},
+    {"local one <const> = 1", "", "one", true},
+    {"local count = 0", "count = count + 1 return count", "bump()", false},
+    {"local t = {0}", "t[1] = t[1] + 1 return t[1]", "bump()", false},
+    {"local function said() return 0 end",
+     "local n = said() + 1 said = function() return n end return n", "bump()", false},
+};
+
+static void test_cards_kept(void)
+{
+    struct room_trial trial = room_open(NULL);
+    for (size_t i = 0; i < sizeof ways_to_remember / sizeof ways_to_remember[0]; i++) {
+        const char *text = arena_format(trial.arena,
+                                        "%s\nlocal function bump() %s end\n" HEAD(
+                                            "roof_plane") "shall.not_exceed('Counted', %s, 9)" TAIL,
+                                        ways_to_remember[i].head, ways_to_remember[i].bump,
+                                        ways_to_remember[i].counts);
+        const char *path = write_rule(text, strlen(text));
+        const char *name = arena_format(trial.arena, "%s.kept%zu", path, i), *first = NULL;
+        if (name == NULL || rename(path, name) != 0)
+            abort();
+        for (size_t turn = 0; turn < 3; turn++) {
+            room_review(&trial, name);
+            CHECK(trial.problems.count == 0, text);
+            if (turn == 0)
+                first = say(&trial, trial.arena);
+            CHECK_TEXT(say(&trial, trial.arena), first, text);
+        }
+        const struct rule_text *kept = rule_text_find(trial.judge, name);
+        CHECK((kept != NULL && kept->card_table >= 0) == ways_to_remember[i].is_kept, text);
+        remove(name);
+    }
+    room_close(&trial);
+}
+
 /* However small the limits: an end, and never a pass of what did not run to its end. */
 static void try_limits(const struct judge_limits *limits, size_t *broken, size_t *passed)
 {
@@ -266,6 +309,7 @@ int main(void)
     test_absence();
     test_reads();
     test_no_memory_between_designs();
+    test_cards_kept();
     test_small_limits();
     test_results_limit();
     return checks_end();

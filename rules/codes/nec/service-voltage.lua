@@ -1,17 +1,14 @@
 -- Voltage between the ungrounded conductors and of one of them to ground, as utilities serve houses.
-local usual = {
-  { phases = 1, between = 240 * V, to_ground = 120 * V },
-  { phases = 1, between = 208 * V, to_ground = 120 * V }, -- two legs of 208Y/120
-  { phases = 1, between = 120 * V, to_ground = 120 * V }, -- two wires, one of them grounded
-  { phases = 3, between = 208 * V, to_ground = 120 * V },
-  { phases = 3, between = 480 * V, to_ground = 277 * V },
-}
+local function has(service, phases, between, to_ground)
+  return same(service.phases, phases) and same(service.voltage, between) and same(service.voltage_to_ground, to_ground)
+end
 
 local function is_usual(service)
-  for _, kind in ipairs(usual) do
-    if same(service.phases, kind.phases) and same(service.voltage, kind.between) and same(service.voltage_to_ground, kind.to_ground) then return true end
-  end
-  return false
+  return has(service, 1, 240 * V, 120 * V)
+    or has(service, 1, 208 * V, 120 * V) -- two legs of 208Y/120
+    or has(service, 1, 120 * V, 120 * V) -- two wires, one of them grounded
+    or has(service, 3, 208 * V, 120 * V)
+    or has(service, 3, 480 * V, 277 * V)
 end
 
 ---@type plumbrule.Rule

@@ -1,0 +1,127 @@
+/* The table that a rule's file returned, kept from one review to the next where nothing can have
+ * been kept behind it: its functions see each other, texts, numbers, yes or no and the frozen
+ * words, each still what it was. What a rule could write to (a table at its head) forbids it. */
+#include "room.h"
+
+#include <assert.h>
+
+/* The record of a file: a table. [1] the card's table, [2] its functions, in a table; then for each
+ * of them in that order what it sees. */
+enum { CARD = 1, FUNCTIONS, FIRST_SEEN };
+
+enum { MOST_FUNCTIONS = 50 }; /* a rule's budget does not count the time to look through them */
+
+static bool is_plain(lua_State *lua, int index)
+{
+    int type = lua_type(lua, index);
+    return type == LUA_TNIL || type == LUA_TBOOLEAN || type == LUA_TNUMBER || type == LUA_TSTRING ||
+           lua_iscfunction(lua, index);
+}
+
+static bool is_listed(lua_State *lua, int list, int index)
+{
+    bool is_found = false;
+    for (lua_Integer i = 1, count = luaL_len(lua, list); !is_found && i <= count; i++) {
+        lua_rawgeti(lua, list, i);
+        is_found = lua_rawequal(lua, -1, index);
+        lua_pop(lua, 1);
+    }
+    return is_found;
+}
+
+/* Takes the value on the top off: one more function to look into, unless it is among them. */
+static void list_function(lua_State *lua, int functions)
+{
+    if (is_listed(lua, functions, lua_gettop(lua)))
+        lua_pop(lua, 1);
+    else
+        lua_rawseti(lua, functions, luaL_len(lua, functions) + 1);
+}
+
+/* Notes what the functions see, and what those see. False: something that can be written to. */
+static bool note_seen(lua_State *lua, int record, int page, int functions)
+{
+    lua_Integer seen = FIRST_SEEN;
+    for (lua_Integer i = 1; i <= luaL_len(lua, functions); i++) {
+        lua_rawgeti(lua, functions, i);
+        int function = lua_gettop(lua);
+        if (i > MOST_FUNCTIONS)
+            return false;
+        for (int n = 1; lua_getupvalue(lua, function, n) != NULL; n++) {
+            lua_pushvalue(lua, -1);
+            lua_rawseti(lua, record, seen++);
+            if (lua_isfunction(lua, -1) && !lua_iscfunction(lua, -1))
+                list_function(lua, functions);
+            else if (is_plain(lua, -1) || lua_rawequal(lua, -1, page))
+                lua_pop(lua, 1);
+            else
+                return false;
+        }
+        lua_pop(lua, 1);
+    }
+    return true;
+}
+
+static bool is_as_noted(lua_State *lua, int record, int functions)
+{
+    lua_Integer seen = FIRST_SEEN;
+    for (lua_Integer i = 1; lua_rawgeti(lua, functions, i) == LUA_TFUNCTION; i++) {
+        int function = lua_gettop(lua);
+        for (int n = 1; lua_getupvalue(lua, function, n) != NULL; n++) {
+            lua_rawgeti(lua, record, seen++);
+            if (!lua_rawequal(lua, -1, -2))
+                return false;
+            lua_pop(lua, 2);
+        }
+        lua_pop(lua, 1);
+    }
+    lua_pop(lua, 1);
+    return true;
+}
+
+void room_keep_card_table(lua_State *lua, struct rule_text *text, int card, int page)
+{
+    static const char *const functions[] = {"applies", "check"};
+    if (text->card_table != LUA_NOREF)
+        return;
+    int top = lua_gettop(lua);
+    lua_newtable(lua);
+    lua_newtable(lua);
+    for (size_t i = 0; i < sizeof functions / sizeof functions[0]; i++) {
+        lua_pushstring(lua, functions[i]);
+        if (lua_rawget(lua, card) == LUA_TFUNCTION && !lua_iscfunction(lua, -1))
+            list_function(lua, top + 2);
+        else
+            lua_pop(lua, 1);
+    }
+    lua_pushvalue(lua, card);
+    lua_rawseti(lua, top + 1, CARD);
+    lua_pushvalue(lua, top + 2);
+    lua_rawseti(lua, top + 1, FUNCTIONS);
+    if (note_seen(lua, top + 1, page, top + 2)) {
+        lua_settop(lua, top + 1);
+        text->card_table = luaL_ref(lua, LUA_REGISTRYINDEX);
+    } else {
+        text->card_table = LUA_REFNIL; /* and never again */
+    }
+    lua_settop(lua, top);
+}
+
+bool room_push_card_table(lua_State *lua, struct rule_text *text)
+{
+    if (text->card_table == LUA_NOREF || text->card_table == LUA_REFNIL)
+        return false;
+    int record = lua_gettop(lua) + 1;
+    lua_rawgeti(lua, LUA_REGISTRYINDEX, text->card_table);
+    lua_rawgeti(lua, record, CARD);
+    lua_rawgeti(lua, record, FUNCTIONS);
+    if (is_as_noted(lua, record, record + FUNCTIONS)) {
+        lua_copy(lua, record + CARD, record);
+        lua_settop(lua, record);
+        return true;
+    }
+    lua_settop(lua, record - 1);
+    luaL_unref(lua, LUA_REGISTRYINDEX, text->card_table);
+    text->card_table = LUA_REFNIL;
+    return false;
+}
