@@ -7,10 +7,12 @@
 #include <string.h>
 
 enum { PIECE = 16, FIRST_BLOCK = 16 * 1024, LARGEST_BLOCK = 1024 * 1024 };
+enum { CLEANED = 2048 }; /* at once: far fewer calls than pieces, and no more than is soon used */
 
 struct block {
     struct block *next;
     size_t size, used;
+    size_t clean; /* from `used` to here all bytes are zero */
     _Alignas(PIECE) unsigned char bytes[];
 };
 
@@ -44,7 +46,7 @@ void arena_free(struct arena *arena)
 void arena_clear(struct arena *arena)
 {
     for (struct block *block = arena->first; block; block = block->next)
-        block->used = 0;
+        block->used = block->clean = 0;
     arena->current = arena->first;
     arena->is_short = false;
 }
@@ -57,8 +59,7 @@ static struct block *add_block(struct arena *arena, size_t size)
 
     if (!block)
         return NULL;
-    block->size = wanted;
-    block->used = 0;
+    *block = (struct block){.size = wanted};
     if (arena->current) {
         block->next = arena->current->next;
         arena->current->next = block;
@@ -70,6 +71,20 @@ static struct block *add_block(struct arena *arena, size_t size)
     if (arena->next_size < LARGEST_BLOCK)
         arena->next_size *= 2;
     return block;
+}
+
+/* The next bytes of a block that has room for them, all zero. */
+static void *use(struct block *block, size_t size)
+{
+    unsigned char *bytes = block->bytes + block->used;
+
+    block->used += size;
+    if (block->used > block->clean) {
+        size_t clean = block->used + CLEANED < block->size ? block->used + CLEANED : block->size;
+        memset(block->bytes + block->clean, 0, clean - block->clean);
+        block->clean = clean;
+    }
+    return bytes;
 }
 
 void *arena_take(struct arena *arena, size_t size)
@@ -92,9 +107,7 @@ void *arena_take(struct arena *arena, size_t size)
         arena->is_short = true;
         return NULL;
     }
-    void *piece = block->bytes + block->used;
-    block->used += size;
-    return memset(piece, 0, size);
+    return use(block, size);
 }
 
 char *arena_copy(struct arena *arena, const char *text, size_t length)
@@ -122,6 +135,8 @@ static char *keep_written(struct block *block, size_t size)
     char *text = (char *)block->bytes + block->used;
 
     block->used += (size + PIECE - 1) / PIECE * PIECE;
+    if (block->clean < block->used)
+        block->clean = block->used;
     return text;
 }
 
@@ -141,6 +156,8 @@ char *arena_format_list(struct arena *arena, const char *format, va_list argumen
         return NULL;
     if ((size_t)length < room)
         return keep_written(block, (size_t)length + 1);
+    if (block != NULL)
+        block->clean = block->used; /* written over */
 
     char *text = arena_take(arena, (size_t)length + 1);
     if (text)
@@ -183,8 +200,7 @@ static bool stretch(struct arena *arena, const void *piece, size_t size, size_t 
         (const unsigned char *)piece + now != block->bytes + block->used ||
         then - now > block->size - block->used)
         return false;
-    memset(block->bytes + block->used, 0, then - now);
-    block->used += then - now;
+    use(block, then - now);
     return true;
 }
 
