@@ -10,12 +10,18 @@ const struct unit *unit_at(size_t at)
     return at < unit_table_count ? &unit_table[at] : NULL;
 }
 
+/* Its rows are from here on; unit_table_count: it has none. */
+static size_t find_first(struct dimension dimension)
+{
+    for (size_t i = 0; i < unit_group_count; i++)
+        if (dimension_is_same(unit_groups[i].dimension, dimension))
+            return unit_groups[i].first;
+    return unit_table_count;
+}
+
 const struct unit *unit_usual(struct dimension dimension)
 {
-    for (size_t i = 0; i < unit_table_count; i++)
-        if (dimension_is_same(unit_table[i].dimension, dimension))
-            return dimension_is_pure(dimension) ? NULL : &unit_table[i];
-    return NULL;
+    return dimension_is_pure(dimension) ? NULL : unit_at(find_first(dimension));
 }
 
 static bool is_word(const char *word, const char *name, size_t length)
@@ -37,9 +43,10 @@ static bool is_spelled(const struct unit *unit, const char *name, size_t length)
 
 const struct unit *unit_find_named(const char *name, const struct dimension *want)
 {
-    for (size_t i = 0; i < unit_table_count; i++)
-        if (unit_table[i].name[0] == name[0] && strcmp(unit_table[i].name, name) == 0 &&
-            (!want || dimension_is_same(unit_table[i].dimension, *want)))
+    for (size_t i = want ? find_first(*want) : 0; i < unit_table_count; i++)
+        if (want && !dimension_is_same(unit_table[i].dimension, *want))
+            return NULL;
+        else if (unit_table[i].name[0] == name[0] && strcmp(unit_table[i].name, name) == 0)
             return &unit_table[i];
     return NULL;
 }
@@ -48,12 +55,9 @@ const struct unit *unit_find_plain(const char *name, size_t length, struct dimen
 {
     if (length == 0)
         return NULL;
-    /* Nearly always the unit is of the dimension wanted, and that takes few comparisons. Rows of
-     * one dimension stand together. */
-    size_t at = 0;
-    while (at < unit_table_count && !dimension_is_same(unit_table[at].dimension, want))
-        at++;
-    for (; at < unit_table_count && dimension_is_same(unit_table[at].dimension, want); at++)
+    /* Nearly always the unit is of the dimension wanted, and that takes few comparisons. */
+    for (size_t at = find_first(want);
+         at < unit_table_count && dimension_is_same(unit_table[at].dimension, want); at++)
         if (is_spelled(&unit_table[at], name, length))
             return &unit_table[at];
     for (size_t i = 0; i < unit_table_count; i++)

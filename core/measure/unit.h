@@ -4,7 +4,8 @@
 #include "quantity.h"
 
 struct unit {
-    const char *name; /* as we print it: "°C", "psf", "in" */
+    char name[8]; /* as we print it: "°C", "psf", "in"; in the row, so that a look for it stays
+                     there */
     struct dimension dimension;
     double factor;              /* SI value = number × factor + offset */
     double offset;              /* temperature points only */

@@ -21,16 +21,18 @@ static const struct spelling spellings[] = {
     {"\xE2\x8B\x85", "·"},  {"\xE2\x88\x99", "·"},  {" per ", "/"},
 };
 
-/* Can a spelling of the list above begin with this byte? Few bytes can. */
-static bool may_be_respelled(char byte)
+/* Can a spelling of the list above begin here? Few bytes can, and of the spaces only that of
+ * " per ". The text ends after `left` bytes. */
+static bool may_be_respelled(const char *text, size_t left)
 {
-    return byte == ' ' || byte == '^' || byte == '\t' || (unsigned char)byte >= 0x80;
+    return (unsigned char)*text >= 0x80 || *text == '^' || *text == '\t' ||
+           (*text == ' ' && left > 1 && text[1] == 'p');
 }
 
 static size_t plain_step(struct plain *out, const char *text, size_t length, size_t at)
 {
-    for (size_t i = 0; may_be_respelled(text[at]) && i < sizeof spellings / sizeof spellings[0];
-         i++) {
+    bool may_be = may_be_respelled(text + at, length - at);
+    for (size_t i = 0; may_be && i < sizeof spellings / sizeof spellings[0]; i++) {
         size_t typed = strlen(spellings[i].typed), plain = strlen(spellings[i].plain);
         if (spellings[i].typed[0] != text[at] || typed > length - at ||
             memcmp(text + at, spellings[i].typed, typed) != 0)
