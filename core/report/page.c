@@ -60,17 +60,25 @@ void page_add_styled(struct page *page, enum style style, const char *text)
 
 static void add_spaces(struct text *out, size_t count)
 {
-    while (count-- > 0)
-        text_add(out, " ", 1);
+    static const char spaces[] = "                ";
+    for (size_t step; count > 0; count -= step) {
+        step = count < sizeof spaces - 1 ? count : sizeof spaces - 1;
+        text_add(out, spaces, step);
+    }
 }
 
 /* The next word: up to a space or line end, but a percent sign stays with its number. */
-static size_t word_length(const char *text)
+static size_t word_length(const char *text, bool *is_plain)
 {
-    size_t length = strcspn(text, " \n");
-    while (text[length] == ' ' && text[length + 1] == '%')
-        length += 2 + strcspn(text + length + 2, " \n");
-    return length;
+    size_t length = 0;
+    *is_plain = true;
+    for (;; length++) {
+        char byte = text[length];
+        if (byte == '\0' || byte == '\n' || (byte == ' ' && text[length + 1] != '%'))
+            return length;
+        if (byte < ' ' || byte > '~')
+            *is_plain = false;
+    }
 }
 
 /* Lays the words of `text` out, the first line already filled up to `column`. */
@@ -82,7 +90,9 @@ static void add_words(struct page *page, unsigned indent, size_t column, const c
             text++;
             continue;
         }
-        size_t length = word_length(text), points = text_count_points(text, length);
+        bool is_plain;
+        size_t length = word_length(text, &is_plain);
+        size_t points = is_plain ? length : text_count_points(text, length);
         bool is_line_end = *text == '\n';
         if (is_line_end || (!is_at_start && column + 1 + points > page->width)) {
             text_add(page->out, "\n", 1);
@@ -92,9 +102,13 @@ static void add_words(struct page *page, unsigned indent, size_t column, const c
             text += is_line_end;
             continue;
         }
-        if (!is_at_start)
-            text_add(page->out, " ", 1);
-        text_add_printable(page->out, text, length);
+        /* The space before a word stands before it in the text, too. */
+        if (is_plain)
+            text_add(page->out, text - !is_at_start, length + !is_at_start);
+        else {
+            text_add(page->out, " ", !is_at_start);
+            text_add_printable(page->out, text, length);
+        }
         column += points + !is_at_start;
         is_at_start = false;
         text += length;
