@@ -1,6 +1,7 @@
 #include "beam.h"
 
 #include <math.h>
+#include <stdbool.h>
 #include <stdlib.h>
 
 static int by_place(const void *a, const void *b)
@@ -13,9 +14,10 @@ static int by_place(const void *a, const void *b)
 struct stretch {
     const struct beam *beam;
     double from, to;
-    double left;   /* reaction */
-    double loads;  /* sum of the loads up to `from` */
-    double turned; /* sum of load × place of those */
+    double left;         /* reaction */
+    double loads;        /* sum of the loads up to `from` */
+    double turned;       /* sum of load × place of those */
+    double turned_twice; /* sum of load × place² */
 };
 
 static double shear_at(const struct stretch *stretch, double x)
@@ -29,22 +31,35 @@ static double moment_at(const struct stretch *stretch, double x)
            stretch->beam->line_load * x * x / 2;
 }
 
-/* EI times slope and deflection, by Macaulay's brackets, without the constant turn at the left. */
-static double bent_slope(const struct beam *beam, double left, double x)
+/* EI times slope and deflection, by Macaulay's brackets, without the constant turn at the left. The
+ * slope is a cubic within a stretch: its brackets multiplied out. */
+struct cubic {
+    double by[4]; /* the powers of x */
+};
+
+static struct cubic slope_of(const struct stretch *stretch, double turn)
 {
-    double sum = -left * x * x / 2 + beam->line_load * x * x * x / 6;
-    for (size_t i = 0; i < beam->count && beam->loads[i].at < x; i++) {
-        double beyond = x - beam->loads[i].at;
-        sum += beam->loads[i].load * beyond * beyond / 2;
-    }
-    return sum;
+    return (struct cubic){{turn + stretch->turned_twice / 2, -stretch->turned,
+                           (stretch->loads - stretch->left) / 2, stretch->beam->line_load / 6}};
+}
+
+static double value_at(const struct cubic *cubic, double x)
+{
+    return ((cubic->by[3] * x + cubic->by[2]) * x + cubic->by[1]) * x + cubic->by[0];
+}
+
+static double rise_at(const struct cubic *cubic, double x)
+{
+    return (3 * cubic->by[3] * x + 2 * cubic->by[2]) * x + cubic->by[1];
 }
 
 static double bent_deflection(const struct beam *beam, double left, double x)
 {
-    double sum = -left * pow(x, 3) / 6 + beam->line_load * pow(x, 4) / 24;
-    for (size_t i = 0; i < beam->count && beam->loads[i].at < x; i++)
-        sum += beam->loads[i].load * pow(x - beam->loads[i].at, 3) / 6;
+    double sum = -left * x * x * x / 6 + beam->line_load * x * x * x * x / 24;
+    for (size_t i = 0; i < beam->count && beam->loads[i].at < x; i++) {
+        double beyond = x - beam->loads[i].at;
+        sum += beam->loads[i].load * beyond * beyond * beyond / 6;
+    }
     return sum;
 }
 
@@ -67,26 +82,39 @@ static void seek_forces(struct beam_result *out, const struct stretch *stretch)
     note_moment(out, moment_at(stretch, at), at);
 }
 
+/* Where it is zero between two places of unlike sign, by Newton's steps; one that would leave what
+ * is known to hold the zero is halved instead. */
+static double zero_of(const struct cubic *slope, double from, double to)
+{
+    bool is_falling = value_at(slope, from) > 0;
+    double at = (from + to) / 2;
+    for (int i = 0; i < 80; i++) {
+        double value = value_at(slope, at);
+        if ((value > 0) == is_falling)
+            from = at;
+        else
+            to = at;
+        double next = at - value / rise_at(slope, at);
+        if (!(next > from && next < to))
+            next = (from + to) / 2;
+        if (fabs(next - at) <= 1e-15 * to)
+            return next;
+        at = next;
+    }
+    return at;
+}
+
 /* The slope runs one way between `from` and `to`: where it is zero the deflection may be largest.
  */
 static void seek_deflection(struct beam_result *out, const struct stretch *stretch, double turn,
                             double from, double to)
 {
-    const struct beam *beam = stretch->beam;
-    double first = turn + bent_slope(beam, stretch->left, from);
-    if ((first > 0) == (turn + bent_slope(beam, stretch->left, to) > 0))
+    struct cubic slope = slope_of(stretch, turn);
+    if ((value_at(&slope, from) > 0) == (value_at(&slope, to) > 0))
         return;
-    for (int i = 0; i < 80; i++) {
-        double middle = (from + to) / 2;
-        if (!(middle > from && middle < to)) /* no number lies between them any more */
-            break;
-        if ((turn + bent_slope(beam, stretch->left, middle) > 0) == (first > 0))
-            from = middle;
-        else
-            to = middle;
-    }
-    double at = (from + to) / 2;
-    double bent = (turn * at + bent_deflection(beam, stretch->left, at)) / beam->stiffness;
+    double at = zero_of(&slope, from, to);
+    double bent =
+        (turn * at + bent_deflection(stretch->beam, stretch->left, at)) / stretch->beam->stiffness;
     if (fabs(bent) > fabs(out->deflection)) {
         out->deflection = bent;
         out->deflection_at = at;
@@ -136,6 +164,7 @@ void beam_solve(struct beam_result *out, struct beam *beam)
             break;
         stretch.loads += beam->loads[i].load;
         stretch.turned += beam->loads[i].load * beam->loads[i].at;
+        stretch.turned_twice += beam->loads[i].load * beam->loads[i].at * beam->loads[i].at;
         stretch.from = stretch.to;
     }
 }

@@ -16,7 +16,8 @@ bool placed_ask(struct amount *results, const struct calculator *list, const cha
     struct amount all[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}};
     enum kind_id kind = about != NULL ? about->kind->id : KIND_NONE;
     const struct calculator *calculator = list;
-    while (calculator->about_kind != kind || strcmp(calculator->name, name) != 0)
+    while (calculator->about_kind != kind || calculator->name[0] != name[0] ||
+           strcmp(calculator->name, name) != 0)
         calculator++; /* it is there: the names stand in this file and its neighbours */
     if (count > 0)
         memcpy(all, inputs, count * sizeof *inputs);
