@@ -41,6 +41,22 @@ struct input *findings_add_input(struct findings *findings)
     return input;
 }
 
+const char *input_name(const struct input *input, struct arena *arena)
+{
+    const char *kind = input->kind, *thing = input->thing, *fact = input->fact;
+    return ARENA_JOIN(arena, kind != NULL ? kind : "", kind != NULL ? " " : "",
+                      thing != NULL ? thing : "", thing != NULL && fact != NULL ? ": " : "",
+                      fact != NULL ? fact : "");
+}
+
+const char *input_names(const struct input *input, size_t count, struct arena *arena)
+{
+    if (count == 1 || input->kind == NULL || input->fact == NULL)
+        return input_name(input, arena);
+    return arena_format(arena, "%s %s and %zu more: %s", input->kind, input->thing, count - 1,
+                        input->fact);
+}
+
 const char *finding_fingerprint(const struct finding *finding, struct arena *arena)
 {
     return arena_format(arena, "%s|%s:%s", finding->rule->id, finding->about_kind,

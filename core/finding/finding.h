@@ -65,7 +65,9 @@ struct test {
 /* A fact that findings rest on. */
 struct input {
     size_t number;      /* among those of the review */
-    const char *fact;   /* "busbar main: rating" */
+    const char *kind;   /* "busbar"; NULL: there is only one */
+    const char *thing;  /* "main"; NULL: of the design itself */
+    const char *fact;   /* "rating"; NULL: that there is such a thing */
     struct amount is;   /* AMOUNT_NONE: missing, or a list */
     const char *text;   /* as people read it */
     const char *source; /* measured, data sheet …; or NULL */
@@ -150,6 +152,10 @@ bool test_settle_group(struct test *group);
 struct test *test_add(struct test **tests, size_t *count, size_t *capacity, struct arena *arena);
 /* A new finding at the end; NULL: no memory. */
 struct finding *finding_add(struct findings *findings);
+/* "busbar main: rating", "service: rating", "title". NULL: no memory. */
+const char *input_name(const struct input *input, struct arena *arena);
+/* The same of `count` things: "module low-1 and 3 more: status". NULL: no memory. */
+const char *input_names(const struct input *input, size_t count, struct arena *arena);
 /* A new input for findings to share. NULL: no memory. */
 struct input *findings_add_input(struct findings *findings);
 /* What is compared with what, both in one unit and with as many digits as it takes to tell them

@@ -3,16 +3,20 @@
 
 #include <string.h>
 
-/* "busbar main: rating" */
+static void name_read(struct input *input, const struct fact_read *read)
+{
+    const struct object *object = read->object;
+    bool is_only = object->kind->count == ONLY, is_root = object->kind->count == ROOT;
+    input->kind = is_only || is_root ? NULL : object->kind->name;
+    input->thing = is_root ? NULL : object->path;
+    input->fact = object_row(object, read->slot)->name;
+}
+
 const char *room_name_of_read(struct judge *judge, const struct fact_read *read)
 {
-    const struct fact_row *row = object_row(read->object, read->slot);
-    if (read->object->kind->count == ROOT)
-        return row->name;
-    if (read->object->kind->count == ONLY)
-        return ARENA_JOIN(judge->page, read->object->path, ": ", row->name);
-    return ARENA_JOIN(judge->page, read->object->kind->name, " ", read->object->path, ": ",
-                      row->name);
+    struct input input = {.number = 0};
+    name_read(&input, read);
+    return input_name(&input, judge->page);
 }
 
 static bool is_value(enum fact_type type)
@@ -59,14 +63,14 @@ static const struct input *told_of(struct judge *judge, const struct fact_read *
     struct input *input = findings_add_input(judge->findings);
     if (input == NULL)
         return NULL;
-    input->fact = room_name_of_read(judge, read);
+    name_read(input, read);
     input->is = object_amount(read->object, read->slot);
     input->text = text_of_read(judge, read);
     input->source = fact->source;
     input->is_assumed = fact->state == FACT_ASSUMED;
     input->assumed_why = read->object->kind->absences[read->slot].why;
     input->place = fact->place;
-    if (input->fact == NULL || input->text == NULL)
+    if (input->text == NULL)
         return NULL;
     return *told = input;
 }

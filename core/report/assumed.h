@@ -9,9 +9,10 @@ struct assumption {
     bool is_guess; /* the design itself says that it is assumed */
 };
 
-/* Over some findings, in the order of first reading, each fact once. False: no memory. */
-bool assumed_collect(struct assumption **out, size_t *count, struct finding *const *findings,
-                     size_t finding_count, struct arena *arena);
+/* Over the inputs of the review or of one finding, in the order of first reading. False: no
+ * memory. */
+bool assumed_collect(struct assumption **out, size_t *count, const struct input *const *inputs,
+                     size_t input_count, struct arena *arena);
 /* "module low-1-1 and 18 more: status is new: a module without a status is new work". NULL: no
  * memory. */
 const char *assumption_text(const struct assumption *assumption, struct arena *arena);

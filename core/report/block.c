@@ -175,10 +175,10 @@ static bool tell_missing(const struct block *block, const struct test *tests, si
 
 static bool tell_assumed(const struct block *block)
 {
-    struct finding *const one = block->finding;
+    const struct finding *one = block->finding;
     struct assumption *assumptions;
     size_t count;
-    if (!assumed_collect(&assumptions, &count, &one, 1, block->arena))
+    if (!assumed_collect(&assumptions, &count, one->inputs, one->input_count, block->arena))
         return false;
     for (size_t i = 0; i < count; i++)
         if (!block_tell(block, i == 0 ? "assumed" : "",
@@ -229,9 +229,10 @@ static bool tell_working(const struct block *block)
     for (size_t i = 0; i < finding->input_count; i++) {
         const struct input *input = finding->inputs[i];
         const char *place = place_text(input->place, block->arena);
-        if (place == NULL ||
+        const char *name = input_name(input, block->arena);
+        if (place == NULL || name == NULL ||
             !block_tell(block, i == 0 ? "read" : "",
-                        arena_format(block->arena, "%s is %s%s%s%s%s", input->fact,
+                        arena_format(block->arena, "%s is %s%s%s%s%s", name,
                                      input->text != NULL ? input->text : "not given",
                                      input->source != NULL ? " by " : "",
                                      input->source != NULL ? input->source : "",

@@ -53,20 +53,13 @@ static bool tell_rule(struct explaining *sheet, const struct rule *rule, const c
                           arena_format(arena, "so the text is that of %s", rule->text_by->name)));
 }
 
-/* "slope" of "roof_plane south: slope". */
-static const char *fact_name(const struct input *input)
-{
-    const char *colon = strrchr(input->fact, ':');
-    return colon != NULL ? colon : input->fact;
-}
-
 /* Modules of one row have one place for each of their facts. */
 static bool is_alike(const struct input *a, const struct input *b)
 {
     return a->place.file != NULL && b->place.file != NULL && a->text != NULL && b->text != NULL &&
            a->place.line == b->place.line && a->place.column == b->place.column &&
-           strcmp(a->place.file, b->place.file) == 0 && strcmp(fact_name(a), fact_name(b)) == 0 &&
-           strcmp(a->text, b->text) == 0;
+           strcmp(a->place.file, b->place.file) == 0 && a->fact != NULL && b->fact != NULL &&
+           strcmp(a->fact, b->fact) == 0 && strcmp(a->text, b->text) == 0;
 }
 
 /* How many like it come before it (then it is told already), or behind it. */
@@ -81,6 +74,7 @@ static size_t count_alike(const struct finding *finding, size_t at, bool before)
 static bool tell_input(struct explaining *sheet, const struct input *input, size_t more)
 {
     const char *place = place_text(input->place, sheet->arena);
+    const char *name = input_name(input, sheet->arena);
     const char *says = input->text != NULL ? input->text : "not given";
     const char *why = "", *others = "";
     if (input->is_assumed)
@@ -88,9 +82,9 @@ static bool tell_input(struct explaining *sheet, const struct input *input, size
                            input->assumed_why != NULL ? input->assumed_why : "");
     if (more > 0)
         others = arena_format(sheet->arena, ", and so of %zu more", more);
-    return place != NULL && why != NULL && others != NULL &&
-           explain_tell(sheet, arena_format(sheet->arena, "%s = %s%s%s%s%s%s%s%s", input->fact,
-                                            says, input->source != NULL ? ", by " : "",
+    return place != NULL && name != NULL && why != NULL && others != NULL &&
+           explain_tell(sheet, arena_format(sheet->arena, "%s = %s%s%s%s%s%s%s%s", name, says,
+                                            input->source != NULL ? ", by " : "",
                                             input->source != NULL ? input->source : "", why, others,
                                             place[0] ? " (" : "", place, place[0] ? ")" : ""));
 }

@@ -3,14 +3,6 @@
 
 #include "html.h"
 
-static const char *fact_part(const char *fact)
-{
-    const char *part = fact, *next;
-    while ((next = strstr(part + 1, ": ")) != NULL)
-        part = next;
-    return part;
-}
-
 struct shared {
     const struct input *first;
     size_t count;
@@ -19,11 +11,11 @@ struct shared {
 /* What makes two inputs one row: kind of thing, fact, text and where it comes from. */
 static const char *key_of(struct html *html, const struct input *input)
 {
-    const char *fact = html_text(html, input->fact);
-    return html_text(html,
-                     arena_format(html->arena, "%.*s\n%s\n%s\n%s", (int)strcspn(fact, " :"), fact,
-                                  fact_part(fact), input->text != NULL ? input->text : "",
-                                  input->source != NULL ? input->source : ""));
+    const char *kind = input->kind != NULL ? input->kind : input->thing;
+    return html_text(html, ARENA_JOIN(html->arena, kind != NULL ? kind : "", "\n",
+                                      input->fact != NULL ? input->fact : input->thing, "\n",
+                                      input->text != NULL ? input->text : "", "\n",
+                                      input->source != NULL ? input->source : ""));
 }
 
 /* Room for the classes of all inputs of the review. False: no memory. */
@@ -78,17 +70,12 @@ static size_t collect(struct shared *shared, struct html *html, const struct fin
 static void write_input(struct html *html, const struct shared *one)
 {
     const struct input *input = one->first;
-    const char *fact = html_text(html, input->fact), *part = fact_part(fact);
     const char *how = input->is_assumed
                           ? (input->assumed_why != NULL
                                  ? arena_format(html->arena, "assumed: %s", input->assumed_why)
                                  : "assumed")
                           : input->source;
-    const char *what = one->count == 1 || part == fact
-                           ? fact
-                           : arena_format(html->arena, "%.*s and %zu more%s", (int)(part - fact),
-                                          fact, one->count - 1, part);
-    const char *const cells[] = {html_text(html, what),
+    const char *const cells[] = {html_text(html, input_names(input, one->count, html->arena)),
                                  input->text != NULL ? input->text : "not told", how,
                                  html_place(html, input->place)};
     html_row(html, cells, sizeof cells / sizeof cells[0]);

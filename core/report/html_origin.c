@@ -10,7 +10,8 @@ static void write_assumed(struct html *html, const struct findings *findings)
 {
     struct assumption *assumptions;
     size_t count;
-    if (!assumed_collect(&assumptions, &count, findings->items, findings->count, html->arena)) {
+    if (!assumed_collect(&assumptions, &count, findings->inputs, findings->input_count,
+                         html->arena)) {
         html->is_short = true;
         return;
     }

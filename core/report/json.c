@@ -68,10 +68,11 @@ static json_t *problems_json(const struct problems *problems)
     return json_whole(array, is_whole);
 }
 
-static json_t *fact_json(const struct input *input)
+static json_t *fact_json(const struct input *input, struct arena *arena)
 {
     json_t *object = json_object();
-    bool is_whole = json_put(object, "fact", json_text(input->fact));
+    const char *name = input_name(input, arena);
+    bool is_whole = name != NULL && json_put(object, "fact", json_text(name));
     is_whole = is_whole &&
                (input->is.type == AMOUNT_NONE ? json_put(object, "value", json_text(input->text)) &&
                                                     json_put(object, "unit", json_null())
@@ -137,8 +138,7 @@ static json_t *finding_at(const struct report *report, size_t at, struct arena *
 
 static json_t *fact_at(const struct report *report, size_t at, struct arena *arena)
 {
-    (void)arena;
-    return fact_json(report->findings->inputs[at]);
+    return fact_json(report->findings->inputs[at], arena);
 }
 
 typedef json_t *item_at(const struct report *report, size_t at, struct arena *arena);

@@ -171,7 +171,7 @@ static bool write_assumed(struct page *page, const struct findings *findings, st
 {
     struct assumption *assumptions;
     size_t count;
-    if (!assumed_collect(&assumptions, &count, findings->items, findings->count, arena))
+    if (!assumed_collect(&assumptions, &count, findings->inputs, findings->input_count, arena))
         return false;
     if (count > 0)
         page_heading(page, STYLE_STRONG, "Assumed, not told");

@@ -30,12 +30,13 @@ static bool add_input(struct finding *finding, const char *thing, const struct f
     finding->inputs = arena_take(arena, sizeof *finding->inputs);
     if (input == NULL || finding->inputs == NULL)
         return false;
-    input->fact = arena_format(arena, "%s %s", finding->about_kind, finding->about_name);
+    input->kind = finding->about_kind;
+    input->thing = finding->about_name;
     input->text = fact->written != NULL ? fact->written : thing;
     input->source = fact->source;
     input->place = fact->place;
     finding->inputs[finding->input_count++] = input;
-    return input->fact != NULL;
+    return true;
 }
 
 /* One finding for a person about a thing, unless a book in force covers such. */

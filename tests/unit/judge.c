@@ -125,10 +125,11 @@ static void test_reads(void)
     CHECK(outcome_of(&trial, text) == OUTCOME_PASS, "it passes");
     const struct finding *finding = finding_of(&trial, "room/attack", 0);
     if (CHECK(finding->input_count == 2, "each fact once, things themselves left out")) {
-        CHECK_TEXT(finding->inputs[0]->fact, "busbar main/bus: rating", "in the order of reading");
+        CHECK_TEXT(input_name(finding->inputs[0], trial.arena), "busbar main/bus: rating",
+                   "in the order of reading");
         CHECK_TEXT(finding->inputs[0]->text, "125 A", "as written");
         CHECK(finding->inputs[0]->place.line == 17, "with its line in the design");
-        CHECK_TEXT(finding->inputs[1]->fact, "site: exposure", "then the next");
+        CHECK_TEXT(input_name(finding->inputs[1], trial.arena), "site: exposure", "then the next");
     }
     if (CHECK(finding->value_count == 1, "each value once")) {
         const struct value *value = finding->values[0];

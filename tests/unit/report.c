@@ -198,17 +198,20 @@ static void set_scene(struct scene *scene, struct arena *arena)
     for (size_t i = 0; i < 3; i++)
         scene->shared[i] = findings_add_input(&scene->findings);
     struct input *rating = scene->shared[0], *assumed = scene->shared[1];
-    rating->fact = "service: rating";
+    rating->thing = "service";
+    rating->fact = "rating";
     rating->text = "200 A";
     rating->is = object_amount(service, SLOT_service_rating);
     rating->place = (struct place){"house.yaml", 4, 11};
-    assumed->fact = "breaker pv: serves";
+    assumed->kind = "breaker";
+    assumed->thing = "pv";
+    assumed->fact = "serves";
     assumed->text = "none";
     assumed->is_assumed = true;
     assumed->assumed_why = "it serves ordinary loads";
     *scene->shared[2] = *assumed;
     scene->shared[2]->number = 2;
-    scene->shared[2]->fact = "breaker spare: serves";
+    scene->shared[2]->thing = "spare";
     fail->inputs = scene->findings.inputs;
     fail->input_count = 3;
     scene->working[0] = (struct line){"125 % of 32 A = 40 A", "Code 5-1"};
