@@ -2,6 +2,14 @@ local function is_its_own(disconnect, combiner)
   return disconnect.role:is("DC", "equipment") and disconnect.of and same(disconnect.of:kind_of(), "combiner") and same(disconnect.of, combiner)
 end
 
+-- From memory: 2023 may take a switch out of sight that can be locked open. No published page says so.
+local function locks_open(disconnect, breaks_load)
+  if breaks_load then shall.be(format("Disconnect %s breaks its load", disconnect:called()), disconnect.load_break) end
+  shall.be(format("Disconnect %s can be locked open", disconnect:called()), disconnect.lockable)
+  if not disconnect.lockable then return end
+  review(format("Disconnect %s is not in sight within 10 ft, and can be locked open: 2023 may take that for isolation, and the authority decides", disconnect:called()))
+end
+
 ---@type plumbrule.Rule
 -- Fuses are isolated like other equipment; above 30 A of output by what breaks the load. 2020 published; 2017, 2023 and
 -- that a finger-safe holder isolates from memory.
@@ -39,6 +47,10 @@ return {
             shall.be(format("Disconnect %s breaks its load", disconnect:called()), disconnect.load_break)
             shall.not_exceed(format("Distance of the control of disconnect %s", disconnect:called()), disconnect.control_distance, book.isolation_distance)
           end }
+        if same(book:edition("nec"), "2023") then
+          count = count + 1
+          ways[count] = { "locked open elsewhere", function() locks_open(disconnect, breaks_load) end }
+        end
       end
     end
     if count < 2 then

@@ -18,6 +18,8 @@ return {
       end
       if connection.conductors.inside_building then
         review(format("Its conductors run %s inside the building ahead of their device: they are to come in nearest to it (230.70(A)(1)), and the authority decides how far is near", connection.conductors.length_inside))
+      elseif connection.inside_building then
+        review("The connection is told inside the building, and its conductors outside: the designer tells which holds, and how far they run inside ahead of their device")
       end
     elseif edition >= 2020 and not connection.inside_building and not connection.conductors.inside_building then
       shall.be("The device is part of the disconnect outside", connection.conductors.ocpd:is("fused disconnect", "circuit breaker"))
