@@ -4,7 +4,6 @@
 #include <string.h>
 
 #include "conductor.h"
-#include "raceway.h"
 
 /* Current */
 
@@ -66,8 +65,8 @@ bool run_circuit_design_current(struct amount *results, const struct object *abo
 
 /* Ampacity */
 
-static bool need_in(double *out, const struct object *circuit, unsigned slot, const char *unit,
-                    struct working *working)
+bool need_quantity_in(double *out, const struct object *circuit, unsigned slot, const char *unit,
+                      struct working *working)
 {
     struct quantity quantity;
     if (!need_quantity(&quantity, circuit, slot, working))
@@ -128,8 +127,8 @@ static bool read_metal(struct ampacity_case *given, const struct object *circuit
     return (!needs_size ||
             need_word(&given->size, circuit, SLOT_circuit_conductor_size, working)) &&
            need_word(&given->material, circuit, SLOT_circuit_conductor_material, working) &&
-           need_in(&given->insulation, circuit, SLOT_circuit_insulation_temperature, "°C",
-                   working) &&
+           need_quantity_in(&given->insulation, circuit, SLOT_circuit_insulation_temperature, "°C",
+                            working) &&
            need_number(&given->sets, circuit, SLOT_circuit_parallel_sets, working);
 }
 
@@ -142,7 +141,8 @@ static bool read_roof(struct ampacity_case *given, const struct object *circuit,
         return false;
     if (!is_on_roof)
         return true;
-    return need_in(&given->height, circuit, SLOT_circuit_height_above_roof, "in", working) &&
+    return need_quantity_in(&given->height, circuit, SLOT_circuit_height_above_roof, "in",
+                            working) &&
            need_word(&given->insulation_type, circuit, SLOT_circuit_insulation, working);
 }
 
@@ -151,9 +151,9 @@ static bool read_surroundings(struct ampacity_case *given, const struct object *
 {
     const char *method;
     if (!edition_read(&given->edition, edition, working) ||
-        !need_in(&given->ambient, circuit, SLOT_circuit_ambient_temperature, "°C", working) ||
-        !need_number(&given->conductors, circuit, SLOT_circuit_current_carrying_conductors,
-                     working) ||
+        !need_quantity_in(&given->ambient, circuit, SLOT_circuit_ambient_temperature, "°C",
+                          working) ||
+        !find_carrying_conductors(&given->conductors, circuit, working) ||
         !need_word(&method, circuit, SLOT_circuit_wiring_method, working))
         return false;
     given->environment = strcmp(method, "free air") == 0 ? IN_FREE_AIR : IN_RACEWAY;
@@ -190,7 +190,8 @@ static bool find_terminal(double *amperes, const struct object *circuit, struct 
     if (has_makers_figure(amperes, circuit, working))
         return true;
     if (!read_metal(&given, circuit, true, working) ||
-        !need_in(&given.terminal, circuit, SLOT_circuit_terminal_temperature, "°C", working) ||
+        !need_quantity_in(&given.terminal, circuit, SLOT_circuit_terminal_temperature, "°C",
+                          working) ||
         !find_terminal_ampacity(amperes, &given, working))
         return false;
     bound_by_stated(amperes, circuit, working);
@@ -288,7 +289,7 @@ bool run_circuit_smallest_size(struct amount *results, const struct object *abou
     if (!find_circuit_current(&amperes, about, working) ||
         !read_metal(&given, about, false, working) ||
         !read_surroundings(&given, about, inputs[0], working) ||
-        !need_in(&given.terminal, about, SLOT_circuit_terminal_temperature, "°C", working))
+        !need_quantity_in(&given.terminal, about, SLOT_circuit_terminal_temperature, "°C", working))
         return false;
     working_read(working, about, SLOT_circuit_ocpd_rating);
     if (object_has(about, SLOT_circuit_ocpd_rating))
@@ -307,7 +308,7 @@ bool run_circuit_needed_egc(struct amount *results, const struct object *about,
     const char *material, *size;
     bool has_none = object_is(about, SLOT_circuit_ocpd, "none");
     if (has_none ? !find_needed_ocpd(&rating, about, inputs[0], working)
-                 : !need_in(&rating, about, SLOT_circuit_ocpd_rating, "A", working))
+                 : !need_quantity_in(&rating, about, SLOT_circuit_ocpd_rating, "A", working))
         return false;
     if (!need_word(&material, about, SLOT_circuit_egc_material, working))
         return false;
@@ -319,12 +320,6 @@ bool run_circuit_needed_egc(struct amount *results, const struct object *about,
 }
 
 /* Voltage drop */
-
-static bool is_dc(const char *role)
-{
-    return strcmp(role, "PV source") == 0 || strcmp(role, "PV output") == 0 ||
-           strcmp(role, "converter output") == 0;
-}
 
 static bool find_operating_current(double *amperes, const struct object *circuit, bool is_direct,
                                    struct working *working)
@@ -355,83 +350,20 @@ bool run_circuit_voltage_drop(struct amount *results, const struct object *about
     const char *role;
     double voltage, volts;
     if (!need_word(&role, about, SLOT_circuit_role, working) ||
-        !need_in(&voltage, about, SLOT_circuit_nominal_voltage, "V", working) ||
-        !need_in(&given.feet, about, SLOT_circuit_length, "ft", working) ||
+        !need_quantity_in(&voltage, about, SLOT_circuit_nominal_voltage, "V", working) ||
+        !need_quantity_in(&given.feet, about, SLOT_circuit_length, "ft", working) ||
         !need_word(&given.size, about, SLOT_circuit_conductor_size, working) ||
         !need_word(&given.material, about, SLOT_circuit_conductor_material, working) ||
         !need_word(&given.wiring_method, about, SLOT_circuit_wiring_method, working) ||
         !need_number(&given.sets, about, SLOT_circuit_parallel_sets, working) ||
-        !find_operating_current(&given.amperes, about, is_dc(role), working))
+        !find_operating_current(&given.amperes, about, is_dc_role(role), working))
         return false;
-    if (!is_dc(role))
+    if (!is_dc_role(role))
         working_step(working, NULL, "taken as single-phase at power factor 1");
-    if (is_dc(role) ? !find_dc_drop(&volts, &given, working)
-                    : !find_ac_drop(&volts, &given, working))
+    if (is_dc_role(role) ? !find_dc_drop(&volts, &given, working)
+                         : !find_ac_drop(&volts, &given, working))
         return false;
     results[0] = amount_of_number(volts / voltage);
     results[1] = amount_as(volts, "V");
-    return true;
-}
-
-/* Fill */
-
-/* The grounding conductor counts as one of the conductors; all others are taken as its own size, a
- * step says so. */
-static bool find_conductors_area(double *area, double *count, const struct object *circuit,
-                                 struct working *working)
-{
-    const char *size, *insulation, *egc;
-    double diameter = 0, each, ground = 0;
-    if (!need_number(count, circuit, SLOT_circuit_conductors, working) ||
-        !need_word(&size, circuit, SLOT_circuit_conductor_size, working) ||
-        !need_word(&insulation, circuit, SLOT_circuit_insulation, working))
-        return false;
-    if (strcmp(insulation, "PV wire") == 0 &&
-        !need_in(&diameter, circuit, SLOT_circuit_conductor_diameter, "in", working))
-        return false;
-    if (!need_word(&egc, circuit, SLOT_circuit_egc_size, working) ||
-        !find_conductor_area(&each, size, insulation, diameter, working) ||
-        !find_conductor_area(&ground, egc, diameter > 0 ? "THWN-2" : insulation, 0, working))
-        return false;
-    *area = (*count - 1) * each + ground;
-    working_step(working, NULL,
-                 "%g conductors, one of them the grounding conductor, the others all taken as %s: "
-                 "%.6g in²",
-                 *count, size, *area);
-    return true;
-}
-
-bool run_circuit_fill(struct amount *results, const struct object *about,
-                      const struct amount *inputs, struct working *working)
-{
-    (void)inputs;
-    const char *raceway, *trade_size;
-    double area, count, diameter, whole;
-    if (!need_word(&raceway, about, SLOT_circuit_wiring_method, working) ||
-        !need_word(&trade_size, about, SLOT_circuit_raceway_size, working))
-        return false;
-    if (!raceway_inside(&diameter, &whole, raceway, trade_size))
-        return working_beyond(
-            working, "Table 4 as at hand has no row for %s of %s; its fill is to be looked up",
-            raceway, trade_size);
-    if (!find_conductors_area(&area, &count, about, working))
-        return false;
-    working_step(working, SOURCE_RACEWAY, "%s %s: %g in²; %.6g in² fill %.4g %%", trade_size,
-                 raceway, whole, area, 100 * area / whole);
-    results[0] = amount_of_number(area / whole);
-    return true;
-}
-
-bool run_circuit_fill_limit(struct amount *results, const struct object *about,
-                            const struct amount *inputs, struct working *working)
-{
-    (void)inputs;
-    double count, share;
-    if (!need_number(&count, about, SLOT_circuit_conductors, working))
-        return false;
-    if (!raceway_fill_share(&share, count, false))
-        return working_beyond(working, "circuit %s has no conductors", about->path);
-    working_step(working, SOURCE_FILL, "%g conductors may fill %g %%", count, 100 * share);
-    results[0] = amount_of_number(share);
     return true;
 }

@@ -161,6 +161,8 @@ static const struct parameter circuit_drop_results[] = {
     GIVEN_NUMBER("share", 0, 1e3, "Share of the nominal voltage."),
     GIVEN_QUANTITY("drop", VOLTAGE, "V", 0, 1e5, "Volts lost, both ways."),
 };
+static const struct parameter carrying_results[] = {
+    GIVEN_NUMBER("count", 0, 1e4, "Current-carrying conductors in its raceway.")};
 static const struct parameter fill_results[] = {
     GIVEN_NUMBER("fill", 0, 1e3, "Share of the raceway that is filled.")};
 static const struct parameter fill_limit_results[] = {
@@ -226,6 +228,10 @@ const struct calculator conductor_calculators[] = {
                       "The equipment grounding conductor it needs.", "NEC 250.122, 690.45"),
     PLAIN_METHOD(circuit, voltage_drop, circuit_drop_results, "Voltage lost along it.",
                  "NEC Chapter 9 Tables 8 and 9, secondary sources"),
+    PLAIN_METHOD(circuit, carrying_conductors, carrying_results,
+                 "Current-carrying conductors in its raceway, those of circuits that share it "
+                 "included.",
+                 "NEC 310.15(C)(1)"),
     PLAIN_METHOD(circuit, fill, fill_results, "How full its raceway is.",
                  "NEC Chapter 9 Tables 4 and 5, secondary sources"),
     PLAIN_METHOD(circuit, fill_limit, fill_limit_results, "How full its raceway may be.",

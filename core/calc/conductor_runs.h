@@ -31,7 +31,9 @@ calculate run_conduit_fill, run_egc_size, run_gec_size, run_dwelling_conductor, 
 calculate run_circuit_design_current, run_circuit_largest_voltage, run_circuit_corrected_ampacity,
     run_circuit_terminal_ampacity, run_circuit_usable_ampacity, run_circuit_needed_ocpd,
     run_circuit_largest_ocpd, run_circuit_smallest_size, run_circuit_needed_egc,
-    run_circuit_voltage_drop, run_circuit_fill, run_circuit_fill_limit;
+    run_circuit_voltage_drop;
+/* circuit_raceway.c */
+calculate run_circuit_carrying_conductors, run_circuit_fill, run_circuit_fill_limit;
 
 /* Volts lost on a circuit; see the calculators of the same names. */
 struct drop_case {
@@ -44,6 +46,15 @@ struct drop_case {
 };
 bool find_dc_drop(double *volts, const struct drop_case *given, struct working *working);
 bool find_ac_drop(double *volts, const struct drop_case *given, struct working *working);
+
+/* A fact in a unit. */
+bool need_quantity_in(double *out, const struct object *circuit, unsigned slot, const char *unit,
+                      struct working *working);
+/* Is a circuit of this role one of direct current? */
+bool is_dc_role(const char *role);
+/* Current-carrying conductors in a circuit's raceway: the largest count told by a circuit in it, or
+ * all that these bring. */
+bool find_carrying_conductors(double *count, const struct object *circuit, struct working *working);
 
 /* Cross-section in in² of conductors of one kind: by Table 5, or by a diameter in in (0: none). */
 bool find_conductor_area(double *area, const char *size, const char *insulation, double diameter,

@@ -463,6 +463,7 @@ local function circuit(house, name, role, carries, from, to, more)
     "neutral", not direct and (more.neutral and "carries load" or "none") or false, "identified", direct and mostly("yes", "no") or false,
     "wiring_method", more.method or mostly("EMT", "PVC 40", "FMC"),
     "raceway_size", not more.method and mostly(not rating and "3/4 in" or rating <= 40 and "3/4 in" or rating <= 60 and "1 in" or rating <= 100 and "1-1/2 in" or "3 in", "1/2 in"),
+    "raceway_of", more.with or false,
     "length", feet(between(6, mostly(60, 300), 1)), "ambient_temperature", house.high .. " °C", "on_roof", roof and "yes" or "no",
     "height_above_roof", roof and inches(mostly(2, 0.5)) or false, "ridge_distance", roof and inches(between(8, 60, 2)) or false, "inside_building", inside and "yes" or "no",
     "length_inside", feet(inside and between(2, 30, 1) or 0), "support_spacing", inches(more.method and 24 or mostly(36, 60, 140)),
@@ -470,6 +471,9 @@ local function circuit(house, name, role, carries, from, to, more)
     "ocpd_rating", rating and amperes(rating) or false, "ocpd_distance", more.distance or false, "ocpd_ends", rating and 1 or 0,
     "connector", more.connector or false, "terminal_temperature", mostly("75 °C", "60 °C"), "ampacity", more.ampacity or false, "listings", more.listings or "none")
 end
+
+-- Every second run home lies in the raceway of the one before.
+local function beside(i) return i % 2 == 0 and "home-" .. i - 1 end
 
 local function put_dc(house, strings)
   local role = house.system == "converters" and "converter output" or "PV source"
@@ -479,7 +483,7 @@ local function put_dc(house, strings)
         conductors = 2, method = "free air", ground = "6 AWG", roof = true, listings = "[UL 4703]" })
     end
     circuit(house, "home-" .. i, role, { one.name }, house.system == "strings" and "array-" .. i or one.name, one.inverter,
-      { volts = house.kind.volts, size = mostly("10 AWG", "12 AWG", "14 AWG"), conductors = 5, carrying = 4, ground = "10 AWG", roof = true, inside = true, connector = mostly("Teal-4", "Quill-2") })
+      { with = beside(i), volts = house.kind.volts, size = mostly("10 AWG", "12 AWG", "14 AWG"), conductors = 5, carrying = 4, ground = "10 AWG", roof = true, inside = true, connector = mostly("Teal-4", "Quill-2") })
   end
 end
 
@@ -487,7 +491,7 @@ local function put_branches(house, strings, panel_of)
   for i, one in ipairs(strings) do
     circuit(house, "trunk-" .. i, "microinverter branch", { one.name }, one.name, "home-" .. i, { size = "12 AWG", insulation = "trunk cable", conductors = 3, ground = "12 AWG",
       method = "trunk cable", roof = true, rating = one.device, ampacity = "20 A" })
-    circuit(house, "home-" .. i, "microinverter branch", { one.name }, "trunk-" .. i, panel_of[one.name], { size = mostly("10 AWG", "12 AWG"), conductors = 5, carrying = 4,
+    circuit(house, "home-" .. i, "microinverter branch", { one.name }, "trunk-" .. i, panel_of[one.name], { with = beside(i), size = mostly("10 AWG", "12 AWG"), conductors = 5, carrying = 4,
       roof = true, inside = true, rating = one.device, ground = "10 AWG" })
   end
 end

@@ -12,6 +12,9 @@ return {
     local is_dc = circuit.role:is("PV source", "PV output", "converter output")
     if circuit.role:is("PV source", "converter output") then own = 2 * largest(circuit.carries:count(), 1) end
     shall.be_at_least("Current-carrying conductors, against those of this circuit alone", told, own * circuit.parallel_sets)
+    if circuit.raceway_of or circuit.raceway_guests:count() > 0 then
+      shall.be_at_least("Current-carrying conductors, against those of all circuits that share the raceway", told, circuit:carrying_conductors())
+    end
     shall.be_at_least("All conductors in the raceway, against those that carry current", all, told)
     if is_dc then
       shall.be_at_least("Current-carrying conductors, against two of every three in the raceway", told, all * 2 / 3)

@@ -7,6 +7,23 @@ local function combines_inverters(circuit)
   return false
 end
 
+local function is_direct(circuit) return circuit.role:is("PV source", "PV output", "converter output") end
+
+-- A circuit that is told to be in the same raceway, of the other kind; nil: none is.
+local function other_kind_with(circuit)
+  local host = circuit.raceway_of
+  if not host then
+    if circuit.raceway_guests:count() < 1 then return nil end
+    host = circuit
+  end
+  local is_dc = is_direct(circuit)
+  if not same(is_direct(host), is_dc) and not host.status:is("removed") then return host end
+  for _, guest in ipairs(host.raceway_guests) do
+    if not same(is_direct(guest), is_dc) and not guest.status:is("removed") then return guest end
+  end
+  return nil
+end
+
 ---@type plumbrule.Rule
 -- 2020: published that DC circuits stay apart from inverter outputs and from other systems unless a barrier parts
 -- them, and that the PV system's own control circuits may be with them; 2017 (which names none of these) and 2023
@@ -20,14 +37,18 @@ return {
     return circuit.role:is("PV source", "PV output", "converter output", "inverter output") or combines_inverters(circuit)
   end,
   check = function(circuit, book)
-    local is_dc = circuit.role:is("PV source", "PV output", "converter output")
+    local is_dc = is_direct(circuit)
+    local other = other_kind_with(circuit)
     local is_2017 = same(book:edition("nec"), "2017")
     local is_jacketed = circuit.wiring_method:is("MC cable") or circuit.insulation:is("TC-ER")
-    if is_dc and circuit.shares_with:is("inverter output", "other systems") and is_jacketed and not is_2017 then
+    if (other or is_dc and circuit.shares_with:is("inverter output", "other systems")) and is_jacketed and not is_2017 then
       review("Jacketed cable may share a raceway with an inverter's output where it is identified for it and all insulation is good for the highest voltage: the inspector looks at the print on the cables")
       return
     end
     shall.be("Circuits of the other kind are in another raceway or behind a partition", circuit.dc_and_ac_separated)
+    if other then
+      shall.be(format("Circuit %s, of the other kind, is not in its raceway", other:called()), false)
+    end
     if is_dc then
       shall.be("No inverter output and no circuit of another system is with it", not circuit.shares_with:is("inverter output", "other systems"))
       if is_2017 and circuit.shares_with:is("PV control") then
