@@ -577,7 +577,7 @@ local function put_panel(name, rating, of, sources, duty)
   local model, bus, spaces = panel_for(of.bus, #sources)
   local is_main = name == "main"
   item(2, name, "model", model, "is_service_panel", is_main and "yes" or "no", "fed_from", is_main and "none" or "main", "feeder", of.feeder or "none",
-    "status", is_main and pick { "existing", "existing", "new" } or "new", "location", mostly(pick { "garage", "outside wall", "basement" }, "clothes closet", "bathroom"),
+    "status", is_main and pick { "existing", "existing", "new" } or "new", "location", mostly(pick { "garage", "outside wall", "basement" }, "clothes closet", "bathroom"), "enclosure_type", is_main and "3R" or "1",
     "readily_accessible", "yes", "handle_height", mostly("6 ft", "7 ft"), "detached_building", "no", "main_lugs_only", is_main and "no" or "yes", "split_bus", mostly("no", "yes"), "spaces", spaces, "free_spaces", mostly(math.max(between(4, spaces // 2, 1), 2 * #sources), 0), "takes_tandems", "no",
     "interrupting_rating", mostly("22 kA", "10 kA"), "taps_allowed", "no", "working_space", inline("depth", feet(mostly(pick { 3, 3.5, 4 }, 2.5)), "width", "36 in", "height", "8 ft",
       "equipment_width", "15 in", "facing", "live parts to none", "door_opens_90", mostly("yes", "no"), "clear_of_storage", mostly("yes", "no")))
@@ -609,7 +609,7 @@ local function put_panels(house, panels, last_ones)
   end
   local of = last_ones[1].name
   local function disconnect(name, role, rating, ...)
-    row(2, "name", name, "role", role, "rating", amperes(rating), "voltage_rating", "240 V", "readily_accessible", mostly("yes", "no"), "handle_height", mostly("5 ft", "7 ft"), "load_break", mostly("yes", "no"), "count", 1,
+    row(2, "name", name, "role", role, "rating", amperes(rating), "voltage_rating", "240 V", "readily_accessible", mostly("yes", "no"), "handle_height", mostly("5 ft", "7 ft"), "load_break", mostly("yes", "no"), "count", 1, "enclosure_type", "3R",
       "interrupting_rating", "22 kA", "working_space", inline("depth", feet(mostly(pick { 3, 3.5, 4 }, 2.5)), "width", "36 in", "height", "8 ft",
         "equipment_width", "12 in", "facing", "live parts to none", "door_opens_90", mostly("yes", "no"), "clear_of_storage", mostly("yes", "no")), ...)
   end
@@ -619,7 +619,7 @@ local function put_panels(house, panels, last_ones)
     "visible_open", "yes", "service_rated", supply and mostly("yes", "no") or "no", "within_sight", "yes", "distance", "6 ft", "distance_to_meter", feet(mostly(between(2, 9, 1), 30)), "listings", "[UL 98]")
   disconnect("utility-disconnect", "utility", house.large, "of", of, "location", "outside wall", "locked_or_tool", "yes", "lockable", mostly("yes", "no"), "visible_open", mostly("yes", "no"),
     "service_rated", "no", "within_sight", "no", "distance", "25 ft", "distance_to_meter", feet(mostly(between(2, 9, 1), 30)), "listings", "[UL 98]")
-  row(2, "name", "shutdown-switch", "role", "rapid shutdown", "of", of, "rating", "30 A", "voltage_rating", "600 V", "location", mostly("outside wall", "garage"),
+  row(2, "name", "shutdown-switch", "role", "rapid shutdown", "of", of, "rating", "30 A", "voltage_rating", "600 V", "enclosure_type", "3R", "location", mostly("outside wall", "garage"),
     "readily_accessible", mostly("yes", "no"), "handle_height", "5 ft", "lockable", "yes", "count", 1, "distance_to_meter", "3 ft")
   put("\nmeters:\n  - {name: revenue, revenue: yes, meter_main: no, rating: 200 A, bidirectional: yes, location: outside wall}")
   put("\nother_sources: none")
