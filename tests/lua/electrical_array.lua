@@ -213,8 +213,11 @@ return {
   fail("nec/raceway-support", "tern", "circuit:home-1", { { "    support_spacing: 96 in", "    support_spacing: 144 in", 2 } }, "between supports", 12, 10, -0.2),
   open("nec/raceway-support", "tern", "circuit:home-1", { { "    support_spacing: 96 in\n", "", 2 } }, "support_spacing"),
 
+  pass("nec/raceway-shared", "tern", "circuit:home-2", "All conductors", 5, 5),
+  fail("nec/raceway-shared", "tern", "circuit:home-2", { { "raceway_size: 3/4 in\n    raceway_of: home-1", "raceway_size: 1 in\n    raceway_of: home-1" } }, "has the size told"),
+  open("nec/raceway-shared", "tern", "circuit:home-2", { { "raceway_size: 3/4 in\n    raceway_of: home-1", "raceway_of: home-1" } }, "raceway_size"),
   pass("nec/dc-indoors", "tern", "circuit:home-1", "In a metal raceway"),
-  fail("nec/dc-indoors", "tern", "circuit:home-1", { { "    wiring_method: EMT\n    raceway_size: 3/4 in\n    length: 40 ft", "    wiring_method: PVC 40\n    raceway_size: 3/4 in\n    length: 40 ft", 2 } }, "In a metal raceway"),
+  fail("nec/dc-indoors", "tern", "circuit:home-1", { { "    wiring_method: EMT\n    raceway_size: 3/4 in\n    length: 40 ft", "    wiring_method: PVC 40\n    raceway_size: 3/4 in\n    length: 40 ft" } }, "In a metal raceway"),
   open("nec/dc-indoors", "tern", "circuit:home-1", { { "    inside_building: yes\n", "", 2 } }, "inside_building"),
   pass("nec/dc-ac-apart", "tern", "circuit:home-1", "another raceway"),
   fail("nec/dc-ac-apart", "quill", "circuit:roof-run-1", { { "    dc_and_ac_separated: yes", "    dc_and_ac_separated: no", 3 } }, "another raceway"),
@@ -273,7 +276,7 @@ return {
   pass("nec/combiner-isolation", "tern", "combiner:box", "is in it", nil, nil, nil, { change = box("isolation: finger-safe holders") }),
   fail("nec/combiner-isolation", "tern", "combiner:box", box("isolation: none"), "is in it"),
   open("nec/combiner-isolation", "tern", "combiner:box", box("location: roof"), "isolation"),
-  pass("nec/combiner-place", "tern", "combiner:box", "bathroom", nil, nil, nil, { change = box("location: roof") }),
+  pass("nec/combiner-place", "tern", "combiner:box", "bathroom", nil, nil, nil, { change = box("location: roof, enclosure_type: 4X") }),
   fail("nec/combiner-place", "tern", "combiner:box", box("location: clothes closet"), "clothes closet"),
   open("nec/combiner-place", "tern", "combiner:box", box("isolation: none"), "location"),
 }

@@ -61,7 +61,7 @@ return {
   fail("nec/equipment-isolation", "tern", I1, nil, "built in", nil, nil, nil, with(S6000, "dc_disconnect: yes", "dc_disconnect: no")),
   pass("nec/equipment-isolation", "tern", I1, "Its distance", 8, 10, 0.2, more(with(S6000, "dc_disconnect: yes", "dc_disconnect: no"), "change",
     { { "disconnects:\n", "disconnects:\n  - {name: dc, role: DC, of: inverter-1, rating: 60 A, voltage_rating: 600 V, within_sight: yes, distance: 8 ft}\n" } })),
-  fail("nec/equipment-isolation", "tern", I1, { { "disconnects:\n", "disconnects:\n  - {name: dc, role: DC, of: inverter-1, rating: 60 A, voltage_rating: 600 V, within_sight: yes, distance: 12 ft}\n" } },
+  fail("nec/equipment-isolation", "tern", I1, { { "disconnects:\n", "disconnects:\n  - {name: dc, role: DC, of: inverter-1, rating: 60 A, voltage_rating: 600 V, lockable: no, within_sight: yes, distance: 12 ft}\n" } },
     "Its distance", 12, 10, -0.2, with(S6000, "dc_disconnect: yes", "dc_disconnect: no")),
   open("nec/equipment-isolation", "tern", I1, nil, "dc_disconnect", with(S6000, "dc_disconnect: yes", "dc_disconnect:")),
 
@@ -189,7 +189,7 @@ return {
   fail("nec/panel-model", "quill", MAIN, { { "protecting_device: 150 A", "protecting_device: 225 A" } }, "largest main", 225, 200, -0.125),
   open("nec/panel-model", "quill", MAIN, nil, "maximum_main", with(P225, "maximum_main: 200 A", "maximum_main:")),
   pass("nec/detached-building", "moss", PV, "Disconnects of the feeder", 1, 1, 0, { change = {
-    { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    own_electrodes: yes\n    main_lugs_only: no" }, own_main } }),
+    { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    entrance_run: 0 ft\n    dwelling: no\n    own_electrodes: yes\n    main_lugs_only: no" }, own_main } }),
   fail("nec/detached-building", "moss", PV, { { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    own_electrodes: yes\n    main_lugs_only: yes" } },
     "Disconnects of the feeder", 0, 1, -1),
   open("nec/detached-building", "moss", PV, { { "detached_building: no\n    main_lugs_only: yes", "detached_building: yes\n    main_lugs_only: no" }, own_main }, "own_electrodes"),

@@ -10,11 +10,14 @@ return {
     return not circuit.status:is("removed")
       and circuit.role:is("PV source", "PV output", "converter output", "inverter output", "microinverter branch", "combined branches", "supply-side")
   end,
-  check = function(circuit, book)
+  check = function(circuit, book, design)
     local edition = tonumber(book:edition("nec"))
     local ampacity = circuit:corrected_ampacity(edition)
     local function by_sources()
       shall.be_at_least("Ampacity after corrections, against the current", ampacity, circuit:design_current())
+    end
+    if circuit.on_roof and circuit.ambient_temperature < design.site.design_high_temperature then
+      review(format("On the roof it counts on %s of air, and the site has %s in the heat: the designer shows what keeps it cooler", circuit.ambient_temperature, design.site.design_high_temperature))
     end
     if edition < 2020 or not circuit.role:is("PV output", "converter output") or circuit.ocpd:is("none") then
       by_sources()

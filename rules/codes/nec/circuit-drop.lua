@@ -8,7 +8,7 @@ return {
     return not circuit.status:is("removed") and not circuit.role:is("feeder", "feeder tap", "service")
       and not circuit.wiring_method:is("trunk cable")
   end,
-  check = function(circuit, book)
+  check = function(circuit, book, design)
     -- A higher voltage than there is would hide what is lost.
     for _, carried in ipairs(circuit.carries) do
       local volts
@@ -16,6 +16,8 @@ return {
         volts = carried.model.nominal_voltage
       elseif same(carried:kind_of(), "branch") then
         volts = carried.microinverter.nominal_voltage
+      elseif same(carried:kind_of(), "string") then
+        volts = carried:maximum_voltage(design.site.design_low_temperature)
       end
       if volts and circuit.nominal_voltage > volts then
         should.not_exceed("Voltage told of the circuit, against the largest of what it carries", circuit.nominal_voltage, volts)

@@ -11,6 +11,26 @@ local function goes_on(design, disconnect)
   return false
 end
 
+-- And before it what comes to it: a circuit that begins there is not the whole way.
+local function comes_to(design, disconnect)
+  for _, other in ipairs(design.circuits) do
+    if not other.status:is("removed") then
+      local to = other.to
+      if to and same(to:kind_of(), "disconnect") and same(to, disconnect) then return true end
+    end
+  end
+  return false
+end
+
+-- What the array gives begins at a source, not at a switch behind it.
+local function begins_where_something_ends(circuit, design)
+  if not circuit.role:is("PV source", "converter output", "inverter output", "microinverter branch", "combined branches", "supply-side") then return end
+  local from = circuit.from
+  if from and same(from:kind_of(), "disconnect") and not comes_to(design, from) then
+    review(format("It begins at disconnect %s, and no circuit of the design comes to that: the designer shows the conductors before it", from:called()))
+  end
+end
+
 -- Rules go by the role: one that is told wrongly would pass them by.
 local function carries_what_its_role_says(circuit)
   local expected
@@ -83,12 +103,16 @@ return {
       shall.be("A DC circuit ends at no panel, bus or meter", not (same(kind, "panel") or same(kind, "busbar") or same(kind, "meter")))
       for _, carried in ipairs(circuit.carries) do
         if same(kind, "inverter") and same(carried:kind_of(), "string") then
-          shall.be(format("It ends at the inverter of string %s", carried:called()), same(carried.inverter, to))
+          shall.be(format("It ends at the inverter of string %s", carried:called()), carried.inverter and same(carried.inverter, to) or false)
         end
       end
     else
       shall.be("An AC circuit ends at no inverter and no combiner", not (same(kind, "inverter") or same(kind, "combiner")))
     end
+    if same(kind, "meter") and to.revenue and not circuit.role:is("supply-side", "service", "feeder") then
+      shall.be("Only a circuit to the supply side ends at the utility's meter", false)
+    end
+    begins_where_something_ends(circuit, design)
     if same(kind, "disconnect") and not goes_on(design, to) then
       review(format("No circuit of the design goes on from disconnect %s: the designer shows the conductors behind it", to:called()))
     end

@@ -16,6 +16,12 @@ return {
       shall.be_at_least("Current-carrying conductors, against those of all circuits that share the raceway", told, circuit:carrying_conductors())
     end
     shall.be_at_least("All conductors in the raceway, against those that carry current", all, told)
+    -- The neutral is in it, too, whether it counts or not. A fill that rests on fewer would be too small.
+    if not is_dc then
+      local neutrals = 0
+      if not circuit.neutral:is("none") then neutrals = circuit.parallel_sets end
+      shall.be_at_least("All conductors in the raceway, against those of this circuit and its neutral", all, own * circuit.parallel_sets + neutrals)
+    end
     if is_dc then
       shall.be_at_least("Current-carrying conductors, against two of every three in the raceway", told, all * 2 / 3)
     else

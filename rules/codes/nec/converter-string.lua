@@ -11,6 +11,10 @@ return {
     shall.not_exceed("Converters in the string", converters, converter.maximum_per_string)
     shall.not_exceed("Power of the string", string:power(), converter.maximum_string_power)
     shall.not_exceed("Largest voltage of the string", converter.maximum_string_voltage, book.dwelling_dc_voltage)
+    if not string.inverter then
+      shall.be("It feeds an inverter of the design", false)
+      return
+    end
     shall.not_exceed("Largest voltage of the string, at the inverter", converter.maximum_string_voltage, string.inverter.model.maximum_dc_voltage)
     local held, inverter = string:held_voltage(), string.inverter.model
     if inverter.type:is("converter-fed") then

@@ -1,8 +1,9 @@
 ---@type plumbrule.Rule
--- Doors: from 2020, above 30 V where others can reach it.
+-- Doors: from 2020, above 30 V where others can reach it. That it can be locked open: 2020 published by a trade page,
+-- 2017 and 2023 from memory.
 return {
   title = "Disconnect of the PV system",
-  cite = { ["2017"] = "690.13(A), (D)", ["2020"] = "690.13(A), (C)", ["2023"] = "690.13(A), (C)" },
+  cite = { ["2017"] = "690.13(A), (D), (F)", ["2020"] = "690.13(A), (C), (E)", ["2023"] = "690.13(A), (C), (E)" },
   about = "design",
   applies = function(design) return design.modules:count() > 0 end,
   check = function(design, book)
@@ -14,6 +15,7 @@ return {
         if not same(place, disconnect.location) then is_apart = true end
         shall.be(format("Disconnect %s is readily accessible", disconnect:called()), disconnect.readily_accessible)
         shall.be(format("Disconnect %s breaks its load", disconnect:called()), disconnect.load_break)
+        shall.be(format("Disconnect %s can be locked open", disconnect:called()), disconnect.lockable)
         if not same(book:edition("nec"), "2017") then
           shall.be(format("The door of disconnect %s locks or needs a tool", disconnect:called()), disconnect.locked_or_tool)
         end
@@ -34,5 +36,5 @@ return {
     end
     shall.not_exceed("Switches or breakers that disconnect the PV system, at the most", switches, book.pv_disconnects)
   end,
-  remedy = "Name the switch or breaker that takes every inverter and branch off all other wiring; at most six in one place.",
+  remedy = "Name the switch or breaker, lockable, that takes every inverter and branch off all other wiring; at most six in one place.",
 }

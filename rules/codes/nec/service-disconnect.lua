@@ -1,8 +1,8 @@
 ---@type plumbrule.Rule
--- (D), of all other services, and that a townhouse is a one-family dwelling: from memory.
+-- That the socket of the meter is rated for the service (230.66(B), from 2020), and (D), of all other services, and that a townhouse is a one-family dwelling: from memory.
 return {
   title = "Size of the service disconnect",
-  cite = "230.79(C), (D)",
+  cite = { ["2017"] = "230.79(C), (D)", ["2020"] = "230.66(B), 230.79(C), (D)", ["2023"] = "230.66(B), 230.79(C), (D)" },
   about = "service",
   check = function(service, book, design)
     if service.disconnect_rating > service.rating then
@@ -15,6 +15,14 @@ return {
     else
       shall.be_at_least("Rating of the service disconnect", service.disconnect_rating, least)
     end
+    -- The socket of the meter carries what the service carries.
+    if not service.work:is("untouched") and tonumber(book:edition("nec")) >= 2020 then
+      for _, meter in ipairs(design.meters) do
+        if meter.revenue then
+          shall.be_at_least(format("Rating of the socket of meter %s against the service disconnect's", meter:called()), meter.rating, service.disconnect_rating)
+        end
+      end
+    end
   end,
-  remedy = "A new or changed service takes a disconnect of at least 100 A for a one-family dwelling, else 60 A.",
+  remedy = "A new or changed service takes a disconnect of at least 100 A for a one-family dwelling, else 60 A, and a meter socket for as much.",
 }

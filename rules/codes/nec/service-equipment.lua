@@ -22,6 +22,7 @@ return {
     shall.be("Readily accessible", disconnect.readily_accessible)
     shall.be("Not in a bathroom", not disconnect.location:is("bathroom"))
     shall.be_at_least("Rating against the service's", disconnect.rating, design.service.disconnect_rating)
+    shall.be_at_least("Voltage rating", disconnect.voltage_rating, design.service.voltage)
   end,
   remedy = "Use equipment that is marked as service equipment and rated for the service, where one can reach it.",
 }

@@ -11,6 +11,8 @@ return {
       if circuit.role:is("service") and not circuit.status:is("removed")
         and calc.conductor_area { size = circuit.conductor_size } < calc.conductor_area { size = service.conductor_size } then
         review(format("Circuit %s is of %s, smaller than what is told of the service's conductors (%s): the designer tells which of the two is there", circuit:called(), circuit.conductor_size, service.conductor_size))
+      elseif circuit.role:is("service") and not circuit.status:is("removed") and not same(circuit.conductor_material, service.conductor_material) then
+        review(format("Circuit %s is of %s, and the service's conductors are told to be of %s: the designer tells which of the two is there", circuit:called(), circuit.conductor_material, service.conductor_material))
       end
     end
     if service.phases > 1 then

@@ -4,6 +4,8 @@ return {
   cite = "110.3(B)",
   about = "string",
   check = function(string)
+    shall.be("It feeds an inverter of the design", not not string.inverter)
+    if not string.inverter then return end
     local inverter = string.inverter.model
     shall.be_more_than("Modules in the string", string:module_count(), 0)
     shall.not_exceed("Number of its input against the inverter's inputs", string.input, inverter.tracking_inputs)

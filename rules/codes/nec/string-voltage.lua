@@ -7,7 +7,9 @@ return {
   check = function(string, book, design)
     local cold = string:cold_voltage(design.site.design_low_temperature)
     shall.not_exceed("Open-circuit voltage in the cold, on or in a dwelling", cold, book.dwelling_dc_voltage)
-    shall.not_exceed("Open-circuit voltage in the cold, at the inverter", cold, string.inverter.model.maximum_dc_voltage)
+    if string.inverter then
+      shall.not_exceed("Open-circuit voltage in the cold, at the inverter", cold, string.inverter.model.maximum_dc_voltage)
+    end
     local seen -- each model once
     for _, module in ipairs(string.modules) do
       if not seen or not same(seen, module.model) then

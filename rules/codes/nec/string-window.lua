@@ -3,7 +3,7 @@ return {
   title = "String against the inverter's window",
   cite = "110.3(B)",
   about = "string",
-  applies = function(string) return not string.has_converters end,
+  applies = function(string) return not string.has_converters and not not string.inverter end,
   check = function(string, book, design)
     local inverter = string.inverter.model
     local hot = string:hot_voltage(design.site.design_high_temperature, book.cell_temperature_rise)
