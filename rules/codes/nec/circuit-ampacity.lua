@@ -1,3 +1,8 @@
+-- What lies in the ground is cooler than the air.
+local function is_outside(circuit)
+  return circuit.on_roof or not circuit.wiring_method:is("underground raceway", "UF cable") and not circuit.inside_building
+end
+
 ---@type plumbrule.Rule
 -- The second of three: the current itself against the ampacity after ambient temperature, rooftop adder
 -- and number of conductors. 690.8(A)(2) (2020) lets the input rating of the equipment stand for the
@@ -16,8 +21,8 @@ return {
     local function by_sources()
       shall.be_at_least("Ampacity after corrections, against the current", ampacity, circuit:design_current())
     end
-    if circuit.on_roof and circuit.ambient_temperature < design.site.design_high_temperature then
-      review(format("On the roof it counts on %s of air, and the site has %s in the heat: the designer shows what keeps it cooler", circuit.ambient_temperature, design.site.design_high_temperature))
+    if is_outside(circuit) and circuit.ambient_temperature < design.site.design_high_temperature then
+      review(format("Outside it counts on %s of air, and the site has %s in the heat: the designer shows what keeps it cooler", circuit.ambient_temperature, design.site.design_high_temperature))
     end
     if edition < 2020 or not circuit.role:is("PV output", "converter output") or circuit.ocpd:is("none") then
       by_sources()

@@ -42,6 +42,10 @@ return {
       local needed = calc.dwelling_conductor { rating = rating, material = service.conductor_material }
       shall.be_at_least(format("Section of the service conductors in kcmil (%s is needed)", needed),
         calc.conductor_area { size = service.conductor_size }, calc.conductor_area { size = needed })
+      local least = book.dwelling_service_share * rating
+      if service.conductor_ampacity < least then
+        shall.be_at_least("Ampacity told of the service conductors", service.conductor_ampacity, least)
+      end
     elseif serves_one and has_share then
       shall.be_at_least("Ampacity of the service conductors", carries(service, 75), book.dwelling_service_share * rating)
     elseif rating <= 100 * A and carries(service, 60) < rating and carries(service, 75) >= rating then

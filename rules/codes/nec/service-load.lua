@@ -26,10 +26,20 @@ local function smallest_main(design, rating)
   return rating
 end
 
+local function counts_its_circuits(loads, book)
+  if loads.small_appliance_circuits < book.small_appliance_least then
+    shall.be_at_least("Small-appliance circuits that it counts", loads.small_appliance_circuits, book.small_appliance_least)
+  end
+  if loads.laundry_circuits < book.laundry_least then
+    shall.be_at_least("Laundry circuits that it counts", loads.laundry_circuits, book.laundry_least)
+  end
+end
+
 ---@type plumbrule.Rule
+-- That every small-appliance and laundry circuit that a dwelling must have is counted, 210.11(C): from memory.
 return {
   title = "Load of a changed service",
-  cite = { ["2017"] = "220.82, 220.83, 220.87", ["2020"] = "220.82, 220.83, 220.87", ["2023"] = "220.82, 220.83, 220.87" },
+  cite = "220.82, 220.83, 220.87, 210.11(C)",
   about = "service",
   applies = function(service, _, design)
     if not service.work:is("untouched") and not service.like_for_like or has_changed_main(design, service) then return true end
@@ -45,9 +55,13 @@ return {
     shall.meet_one_of {
       { "optional method", function()
           shall.not_exceed("Load of the dwelling", loads:optional(edition), limit)
+          counts_its_circuits(loads, book)
         end },
       { "existing dwelling", function()
           shall.not_exceed("Load of the dwelling", loads:existing(edition), limit)
+          if loads.small_appliance_circuits < book.small_appliance_least or loads.laundry_circuits < book.laundry_least then
+            review(format("It counts %d small-appliance and %d laundry circuits, fewer than a dwelling is wired with today: the inspector looks whether the house has no more", loads.small_appliance_circuits, loads.laundry_circuits))
+          end
         end },
       { "metered peak", function()
           shall.not_exceed("125 % of a year's metered peak and the load that is added", loads:metered() + new_load, limit)
