@@ -70,6 +70,9 @@ return {
         end
         end },
     }
+    if design.project.scope:has("EV charger") then
+      shall.be_more_than("Charging of vehicles that the load counts, with a charger in the project", loads.ev_charging, 0 * VA)
+    end
   end,
   remedy = "Use a larger service, or manage the loads.",
 }
