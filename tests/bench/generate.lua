@@ -560,7 +560,7 @@ end
 local function put_service(house)
   put("\nservice:")
   facts(2, "rating", amperes(house.main), "disconnect_rating", amperes(mostly(house.main, 100)), "voltage", "240 V", "voltage_to_ground", "120 V", "phases", 1,
-    "conductor_size", wire_for(wires, 0.8 * house.main), "conductor_material", "copper", "conductor_ampacity", amperes(math.min(4000, house.main * mostly(0.8, 1.1))),
+    "conductor_size", wire_for(wires, 0.8 * house.main), "conductor_material", "copper", "conductor_ampacity", amperes(math.min(4000, house.main * mostly(0.85, 1.1))),
     "available_fault_current", number(between(5, mostly(9.8, 24), 0.2)) .. " kA", "work", house.main <= 400 and pick { "untouched", "untouched", "replaced" } or "untouched",
     "surge_protection", mostly("yes", "no"), "emergency_disconnect", mostly("yes", "no"))
   put("  load_calculation:")
@@ -577,7 +577,7 @@ local function put_panel(name, rating, of, sources, duty)
   local model, bus, spaces = panel_for(of.bus, #sources)
   local is_main = name == "main"
   item(2, name, "model", model, "is_service_panel", is_main and "yes" or "no", "fed_from", is_main and "none" or "main", "feeder", of.feeder or "none",
-    "status", is_main and pick { "existing", "existing", "new" } or "new", "location", mostly(pick { "garage", "outside wall", "basement" }, "clothes closet", "bathroom"), "enclosure_type", is_main and "3R" or "1",
+    "status", is_main and pick { "existing", "existing", "new" } or "new", "location", mostly(pick { "garage", "outside wall", "basement" }, "clothes closet", "bathroom"), "enclosure_type", "3R",
     "readily_accessible", "yes", "handle_height", mostly("6 ft", "7 ft"), "detached_building", "no", "main_lugs_only", is_main and "no" or "yes", "split_bus", mostly("no", "yes"), "spaces", spaces, "free_spaces", mostly(math.max(between(4, spaces // 2, 1), 2 * #sources), 0), "takes_tandems", "no",
     "interrupting_rating", mostly("22 kA", "10 kA"), "taps_allowed", "no", "working_space", inline("depth", feet(mostly(pick { 3, 3.5, 4 }, 2.5)), "width", "36 in", "height", "8 ft",
       "equipment_width", "15 in", "facing", "live parts to none", "door_opens_90", mostly("yes", "no"), "clear_of_storage", mostly("yes", "no")))
