@@ -9,7 +9,8 @@
 #define SMALLEST_WIDTH 0.1 /* in */
 #define LARGEST_LENGTH 10000.0
 
-static const char *const zone_schemes[] = {"gable", "hip", "simple", "low slope", NULL};
+static const char *const zone_schemes[] = {"gable",     "hip",       "simple", "plain gable",
+                                           "plain hip", "low slope", NULL};
 static const char *const way_sides[] = {"street",    "driveway",           "rear",
                                         "side yard", "street or driveway", NULL};
 
@@ -63,7 +64,8 @@ static const struct parameter obstruction_input[] = {
     CHOSEN("kind", words_for_obstruction, true, "Only those of this kind; without it all.")};
 static const struct parameter zone_inputs[] = {
     CHOSEN("scheme", zone_schemes, false,
-           "gable: 1 2e 2r 2n 3e 3r; hip: 1 2e 2r 3; simple: 1 2 3; low slope: 1' 1 2 3."),
+           "gable: 1 2e 2r 2n 3e 3r; hip: 1 2e 2r 3; simple, plain gable (none along the eave) and "
+           "plain hip (3 along the eave): 1 2 3; low slope: 1' 1 2 3."),
     WIDTH("width", false, "Width of the edge strips, in plan."),
     WIDTH("corner", true, "low slope: depth of the corner pieces; without it the width."),
     WIDTH("inner", true, "low slope: where zone 1' begins, from the edge; without it nowhere.")};

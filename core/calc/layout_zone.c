@@ -2,7 +2,8 @@
  *
  * Strips are measured in plan (ASCE 7, chapter 30, figures for components and cladding; the names
  * of the pieces from memory): e along the eave, r along ridge and hip, n along the rake; 3 where
- * two of them meet. */
+ * two of them meet. From 7-22 on (secondary source: two general wind load codes agree) a gable roof
+ * to 27° has no strip along the eave, and a hip roof has zone 3 along the whole eave. */
 #include "layout_methods.h"
 
 #include <math.h>
@@ -46,12 +47,23 @@ static double distance_to(const struct layout_plane *plane, const struct shape *
     return least;
 }
 
+static bool is_plain_gable(const char *scheme)
+{
+    return strcmp(scheme, "plain gable") == 0;
+}
+
+static bool is_plain_hip(const char *scheme)
+{
+    return strcmp(scheme, "plain hip") == 0;
+}
+
 static bool is_corner_pair(enum line a, enum line b, const char *scheme)
 {
     if (strcmp(scheme, "low slope") == 0)
         return a == LINE_EAVE && b == LINE_RAKE;
-    return (a == LINE_EAVE && (b == LINE_RAKE || b == LINE_HIP)) ||
-           (a == LINE_RIDGE && b == LINE_RAKE);
+    if (a == LINE_EAVE && b == LINE_RAKE)
+        return !is_plain_gable(scheme);
+    return (a == LINE_EAVE && b == LINE_HIP) || (a == LINE_RIDGE && b == LINE_RAKE);
 }
 
 /* The zone of one point, as a rank: index into the scheme's words, worst last. */
@@ -79,8 +91,11 @@ static const char *zone_of_point(const struct zoning *zoning, struct point at)
             return at_eave ? "3e" : "3r";
         return at_rake ? "2n" : at_ridge || at_hip ? "2r" : at_eave ? "2e" : "1";
     }
-    if ((at_eave && (at_hip || at_rake)) || (at_ridge && at_rake))
+    if ((at_eave && is_plain_hip(zoning->scheme)) || (at_ridge && at_rake) ||
+        (at_eave && (at_hip || (at_rake && !is_plain_gable(zoning->scheme)))))
         return "3";
+    if (is_plain_gable(zoning->scheme))
+        at_eave = false;
     if (strcmp(zoning->scheme, "hip") == 0)
         return at_ridge || at_hip ? "2r" : at_eave || at_rake ? "2e" : "1";
     return at_eave || at_rake || at_ridge || at_hip ? "2" : "1";
@@ -183,6 +198,9 @@ static const char *zone_of_module(const struct zoning *zoning, const struct plac
         bool is_steep = zoning->plane->cos_slope < cos(20 * acos(-1) / 180);
         return at_eave && (is_steep || !at_ridge) ? "3e" : "3r";
     }
+    if (is_plain_gable(scheme))
+        edge = distances[LINE_RAKE];
+    at_eave = at_eave || (is_plain_hip(scheme) && distances[LINE_EAVE] <= reach);
     if (!is_gable && (at_eave || at_ridge || at_hip))
         return "3";
     if (is_low)
@@ -191,7 +209,9 @@ static const char *zone_of_module(const struct zoning *zoning, const struct plac
         return "2n";
     if (fmin(edge, ridge) > reach)
         return "1";
-    return strcmp(scheme, "simple") == 0 ? "2" : ridge <= reach ? "2r" : "2e";
+    if (!is_gable && strcmp(scheme, "hip") != 0)
+        return "2";
+    return ridge <= reach ? "2r" : "2e";
 }
 
 bool layout_run_module_zone(struct amount *results, const struct object *about,

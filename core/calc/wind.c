@@ -189,7 +189,8 @@ static const struct parameter zone_width_results[] = {
     MAYBE_QUANTITY("inner", LENGTH, "ft", 0, 500,
                    "From which distance on zone 1' begins (to 7°, from 7-16 on)."),
     {"scheme", AMOUNT_WORD, PURE_NUMBER, "", 0, 0, NULL, false,
-     "How the edition parts such a roof: low slope, gable, hip or simple."}};
+     "How the edition parts such a roof: low slope, gable, hip, simple, plain gable or plain "
+     "hip."}};
 
 struct wind_strips wind_strips_of(enum wind_edition edition, double slope, double height,
                                   double least_width)
@@ -221,10 +222,13 @@ static bool find_scheme(struct amount *out, enum wind_edition edition, const cha
         return working_beyond(working,
                               "no wind zones of ASCE %s are at hand for a %s roof of %.4g°",
                               edition_words[edition], shape, slope);
-    *out = amount_of_word(is_low                        ? "low slope"
-                          : strstr(zones, "2n") != NULL ? "gable"
-                          : strstr(zones, "2e") != NULL ? "hip"
-                                                        : "simple");
+    *out = amount_of_word(is_low                           ? "low slope"
+                          : strstr(zones, "2n") != NULL    ? "gable"
+                          : strstr(zones, "2e") != NULL    ? "hip"
+                          : edition != ASCE_7_22           ? "simple"
+                          : strcmp(shape, "hip") == 0      ? "plain hip"
+                          : number_compare(slope, 27) <= 0 ? "plain gable"
+                                                           : "simple");
     return true;
 }
 
@@ -243,10 +247,9 @@ static bool run_zone_width(struct amount *results, const struct object *about,
     results[1] = feet(strips.corner);
     if (strips.inner > 0) {
         results[2] = feet(strips.inner);
-        working_step(
-            working,
-            "ASCE 7-16 Fig. 30.3-2A (0.6 h and 0.2 h: secondary source; 1.2 h: from memory)",
-            "roof to 7°: strip 0.6 h, corner 0.2 h, zone 1' from 1.2 h, h = %.4g ft", height);
+        working_step(working, "ASCE 7-16 and 7-22 Fig. 30.3-2A (secondary source)",
+                     "roof to 7°: strip 0.6 h, corner 0.2 h, zone 1' from 1.2 h, h = %.4g ft",
+                     height);
     } else
         working_step(working, "ASCE 7-10 30.4, 7-16 and 7-22 30.3 (secondary source)",
                      "a = least of 0.1 x %.4g ft and 0.4 x %.4g ft, but no less than 0.04 x %.4g "

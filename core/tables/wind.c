@@ -126,8 +126,16 @@ static const struct gcp_row rows_7_16[] = {
 };
 /* ASCE 7-22 Figs 30.3-2B to G. Secondary source: three general wind load codes agree, but for two slips
  * of print in one: gable 20° to 27° zone 3 ends at -1.4 (not -1.5), 27° to 45° begins at -2.5 (not -3.2).
- * Figure 30.3-2A (to 7°) and overhangs are not sourced. */
+ * Figure 30.3-2A is that of 7-16: so say two general wind load codes, and its eight pressures of a published
+ * worked example (Guide to the Wind Load Provisions of ASCE 7-22, Ex 6.1, at 10 and 300 ft², as quoted in a
+ * general wind load code) follow from it; a third prints zone 2 as -2.5 at small areas. Overhangs are not
+ * sourced. */
 static const struct gcp_row rows_7_22[] = {
+    {"30.3-2A", "gable hip flat", 0, 7, ANY_HEIGHT, false, "1' 1 2 3", false, 10, 0.3, 100, 0.2, false},
+    {"30.3-2A", "gable hip flat", 0, 7, ANY_HEIGHT, false, "1'", true, 100, -0.9, 1000, -0.4, false},
+    {"30.3-2A", "gable hip flat", 0, 7, ANY_HEIGHT, false, "1", true, 10, -1.7, 500, -1, false},
+    {"30.3-2A", "gable hip flat", 0, 7, ANY_HEIGHT, false, "2", true, 10, -2.3, 500, -1.4, false},
+    {"30.3-2A", "gable hip flat", 0, 7, ANY_HEIGHT, false, "3", true, 10, -3.2, 500, -1.4, false},
     {"30.3-2B", "gable", 7, 20, ANY_HEIGHT, false, "1 2 3", false, 10, 0.6, 200, 0.3, false},
     {"30.3-2C", "gable", 20, 27, ANY_HEIGHT, false, "1 2 3", false, 10, 0.6, 200, 0.3, false},
     {"30.3-2D", "gable", 27, 45, ANY_HEIGHT, false, "1 2 3", false, 10, 0.9, 200, 0.5, false},

@@ -389,11 +389,12 @@ static void test_zones(void)
     struct object *model = add_model(&trial, 1, 1);
     const struct {
         double x, y;
-        const char *gable, *hip, *simple, *low;
-    } rows[] = {{5, 2.5, "1", "1", "1", "1'"},   {5, 1.9, "2e", "2e", "2", "2"},
-                {5, 3.1, "2r", "2r", "2", "1'"}, {0.9, 2.5, "2n", "2e", "2", "2"},
-                {0.9, 1, "3e", "3", "3", "2"},   {0.4, 1.9, "3e", "3", "3", "3"},
-                {9.1, 4, "3r", "3", "3", "2"},   {1, 2.5, "2n", "2e", "2", "2"}};
+        const char *gable, *hip, *simple, *low, *plain_gable, *plain_hip;
+    } rows[] = {
+        {5, 2.5, "1", "1", "1", "1'", "1", "1"},   {5, 1.9, "2e", "2e", "2", "2", "1", "3"},
+        {5, 3.1, "2r", "2r", "2", "1'", "2", "2"}, {0.9, 2.5, "2n", "2e", "2", "2", "2", "2"},
+        {0.9, 1, "3e", "3", "3", "2", "2", "3"},   {0.4, 1.9, "3e", "3", "3", "3", "2", "3"},
+        {9.1, 4, "3r", "3", "3", "2", "3", "3"},   {1, 2.5, "2n", "2e", "2", "2", "2", "2"}};
     struct object *spots[8];
     for (size_t i = 0; i < 8; i++)
         spots[i] = add_attachment(&trial, front, NULL, rows[i].x, rows[i].y);
@@ -408,11 +409,19 @@ static void test_zones(void)
         CHECK_TEXT(zone_of(&trial, spots[i], "hip", 1, 0, 0), rows[i].hip, "hip");
         CHECK_TEXT(zone_of(&trial, spots[i], "simple", 1, 0, 0), rows[i].simple, "simple");
         CHECK_TEXT(zone_of(&trial, spots[i], "low slope", 1, 0.45, 1.2), rows[i].low, "low slope");
+        CHECK_TEXT(zone_of(&trial, spots[i], "plain gable", 1, 0, 0), rows[i].plain_gable,
+                   "plain gable");
+        CHECK_TEXT(zone_of(&trial, spots[i], "plain hip", 1, 0, 0), rows[i].plain_hip, "plain hip");
     }
     CHECK_TEXT(zone_of(&trial, middle, "gable", 1, 0, 0), "2r", "a module takes its worst");
     CHECK_TEXT(zone_of(&trial, middle, "gable", 0.5, 0, 0), "1", "narrow strips");
     CHECK_TEXT(zone_of(&trial, corner, "gable", 1, 0, 0), "3e", "in the corner");
     CHECK_TEXT(zone_of(&trial, corner, "gable", 0.6, 0, 0), "2n", "at the rake only");
+    CHECK_TEXT(zone_of(&trial, corner, "plain gable", 1, 0, 0), "2", "no zone along the eave");
+    CHECK_TEXT(zone_of(&trial, corner, "plain hip", 1, 0, 0), "3", "the worst zone along the eave");
+    CHECK_TEXT(zone_of(&trial, corner, "plain hip", 0.6, 0, 0), "2", "short of the eave's strip");
+    CHECK_TEXT(zone_of(&trial, middle, "plain gable", 1, 0, 0), "2", "up to the ridge");
+    CHECK_TEXT(zone_of(&trial, middle, "plain hip", 0.5, 0, 0), "1", "narrow strips");
     CHECK_TEXT(zone_of(&trial, corner, "low slope", 1, 0.45, 0), "2", "past the corner's depth");
     CHECK_TEXT(zone_of(&trial, corner, "low slope", 1, 0.5, 0), "3", "just within it");
     trial_free(&trial);

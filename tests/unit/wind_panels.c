@@ -150,7 +150,7 @@ static void check_zone_width(struct calculation *c)
               "zone width");
         CHECK_NEAR(result_number(c, "width"), rows[i].width, 1e-9, "width of the strip");
         CHECK_NEAR(result_number(c, "corner"), rows[i].corner, 1e-9, "depth of the corner");
-        bool has_inner = rows[i].slope <= 7 && strcmp(rows[i].edition, "7-16") == 0;
+        bool has_inner = rows[i].slope <= 7 && strcmp(rows[i].edition, "7-10") != 0;
         CHECK(has_inner ? fabs(result_number(c, "inner") - 1.2 * rows[i].height) < 1e-9
                         : result_amount(c, "inner")->type == AMOUNT_NONE,
               "zone 1' begins at 1.2 h where there is one");
@@ -164,12 +164,14 @@ static void check_schemes(struct calculation *c)
         double slope;
         const char *scheme; /* NULL: not covered */
     } rows[] = {
-        {"7-16", "flat", 2, "low slope"}, {"7-10", "gable", 7, "low slope"},
-        {"7-22", "hip", 5, "low slope"},  {"7-16", "gable", 20, "gable"},
-        {"7-16", "hip", 20, "hip"},       {"7-16", "hip", 28, "hip"},
-        {"7-10", "gable", 20, "simple"},  {"7-10", "hip", 30, "simple"},
-        {"7-22", "gable", 40, "simple"},  {"7-22", "hip", 40, "simple"},
-        {"7-16", "monoslope", 5, NULL},   {"7-16", "flat", 8, NULL},
+        {"7-16", "flat", 2, "low slope"},     {"7-10", "gable", 7, "low slope"},
+        {"7-22", "hip", 5, "low slope"},      {"7-16", "gable", 20, "gable"},
+        {"7-16", "hip", 20, "hip"},           {"7-16", "hip", 28, "hip"},
+        {"7-10", "gable", 20, "simple"},      {"7-10", "hip", 30, "simple"},
+        {"7-22", "gable", 40, "simple"},      {"7-22", "hip", 40, "plain hip"},
+        {"7-22", "gable", 27, "plain gable"}, {"7-22", "gable", 27.5, "simple"},
+        {"7-22", "hip", 8, "plain hip"},      {"7-10", "gable", 27, "simple"},
+        {"7-16", "monoslope", 5, NULL},       {"7-16", "flat", 8, NULL},
         {"7-16", "gable", 46, NULL},
     };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
