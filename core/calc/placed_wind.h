@@ -6,7 +6,8 @@
 enum { WIND_EDITION, WIND_SPEED, WIND_MINIMUM, WIND_INPUTS };
 extern const struct parameter placed_wind_inputs[WIND_INPUTS];
 extern const struct parameter placed_down_results[3];
-calculate placed_run_bare_down, placed_run_array_down;
+extern const struct parameter placed_wind_study_inputs[1], placed_wind_study_results[1];
+calculate placed_run_bare_down, placed_run_array_down, placed_run_find_wind, placed_run_has_wind;
 
 /* What the pressure rests on. The plane is given; each reader below fills its part. */
 struct wind_place {

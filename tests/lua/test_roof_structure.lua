@@ -70,8 +70,10 @@ local cases = {
   { "asce/module-wind", "module_model:Quillon Q440", "fail", { { "uplift_rating: 50 psf", "uplift_rating: 24 psf", catalogue = "modules" } } },
   { "asce/module-wind", "module_model:Quillon Q440", "fail", { { "down_rating: 112 psf", "down_rating: 57 psf", catalogue = "modules" } } },
   { "asce/module-wind", "module_model:Quillon Q440", "open", { { "  topographic_factor: 1\n", "" } } },
-  { "asce/module-wind", "module_model:Quillon Q440", "review", { { "tilt: 0°", "tilt: 5°" } } },
-  { "asce/module-wind", "module_model:Quillon Q440", "review", { { "height_above_roof: 6 in", "height_above_roof: 10.5 in" } } },
+  { "asce/module-wind", "module_model:Quillon Q440", "notApplicable", { { "tilt: 0°", "tilt: 5°" } } },
+  { "asce/array-wind", south, "review", { { "tilt: 0°", "tilt: 5°" } } },
+  { "asce/array-wind", south, "review", { { "height_above_roof: 6 in", "height_above_roof: 10.5 in" } } },
+  { "asce/array-wind", south, "open", { { "  tilt: 0°\n", "" } } },
   { "asce/exposure", "site:site", "notApplicable", {} }, -- the town lies far from open water
   { "asce/ponding", south, "review", { { "slope: 5/12", "slope: 0.2/12", 2 } } },
   { "asce/drifting-snow", "roof:roof", "review", { { "shape: gable", "shape: hip" } } },
@@ -155,6 +157,17 @@ TestRules = {}
 function TestRules:test_the_house_stands()
   for _, finding in ipairs(check({}).findings) do
     lu.assertTrue(finding.kind == "pass" or finding.kind == "notApplicable", finding.rule .. " " .. finding.about.name)
+  end
+end
+
+-- What lies outside the section on wind is said once: all else that rests on it leaves wind out.
+function TestRules:test_one_cause_is_said_once()
+  for _, change in ipairs({ { "tilt: 0°", "tilt: 5°" }, { "height_above_roof: 6 in", "height_above_roof: 10.5 in" }, { "enclosure: enclosed", "enclosure: open" } }) do
+    local reviews = {}
+    for _, finding in ipairs(check({ change }).findings) do
+      if finding.kind == "review" then reviews[#reviews + 1] = finding.rule end
+    end
+    lu.assertEquals(reviews, { "asce/array-wind" })
   end
 end
 

@@ -9,7 +9,7 @@ return {
     local speed, ground_snow = book.basic_wind_speed, book.ground_snow_load
     if book.site_wind_study then speed = design.site.basic_wind_speed end
     if book.site_snow_study then ground_snow = design.site.ground_snow_load end
-    local dead = design:array_dead_load()
+    local dead, has_wind = design:array_dead_load(), plane:has_wind(edition)
     local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
     local joint, joint_holds -- what pushes an attachment along the slope comes through it
     if design.racking.mounting:is("rails", "shared rails") then
@@ -31,11 +31,13 @@ return {
     local function judge(load_of_snow, name, reach)
       local under = ""
       if same(name, "drifted snow") then under = " under drifted snow" end
+      if not has_wind then under = format("%s (wind left out)", under) end
       local alike, sorts = {}, {} -- attachments of one model on one kind of member hold alike
       for _, attachment in ipairs(plane.attachments) do
         local area = attachment:tributary_area()
         if area > 0 * sq_ft and (not reach or attachment:below_ridge() < reach) then
-          local wind_up, wind_down = attachment:wind_pressure(edition, speed, book.panel_wind_minimum)
+          local wind_up, wind_down = 0 * psf, 0 * psf -- where it is not known, asce/array-wind says so
+          if has_wind then wind_up, wind_down = attachment:wind_pressure(edition, speed, book.panel_wind_minimum) end
           local _, down, along = calc.asd_combinations {
             edition = edition, dead = dead, wind_uplift = wind_up, wind_down = wind_down, snow = load_of_snow,
             roof_live = 0 * psf, slope = plane.slope,

@@ -3,7 +3,9 @@ return {
   title = "Uplift on the attachments",
   cite = "29.4.4 (7-10: 30.4), 2.4; NDS 12.2, 12.3.1, 12.4.1",
   about = "roof_plane",
-  applies = function(plane) return plane.modules:count() > 0 and plane.attachments:count() > 0 end,
+  applies = function(plane, book)
+    return plane.modules:count() > 0 and plane.attachments:count() > 0 and plane:has_wind(book:edition("asce"))
+  end,
   check = function(plane, book, design)
     local edition, speed = book:edition("asce"), book.basic_wind_speed
     if book.site_wind_study then speed = design.site.basic_wind_speed end

@@ -1,9 +1,24 @@
+-- Is the wind on none of the modules known? Then asce/array-wind says so.
+local function is_unknown(book, design)
+  local found = false
+  for _, module in ipairs(design.modules) do
+    if not module.status:is("removed") then
+      if module.plane:has_wind(book:edition("asce")) then return false end
+      found = true
+    end
+  end
+  return found
+end
+
 ---@type plumbrule.Rule
 return {
   title = "Uplift on the module clamps",
   cite = "29.4.4 (7-10: 30.4), 2.4; the maker's clamp",
   about = "racking",
-  applies = function(racking) return racking.mounting:is("rails", "shared rails", "rail-less", "seam clamps") end,
+  applies = function(racking, book, design)
+    if not racking.mounting:is("rails", "shared rails", "rail-less", "seam clamps") then return false end
+    return not is_unknown(book, design)
+  end,
   check = function(racking, book, design)
     local edition, speed = book:edition("asce"), book.basic_wind_speed
     if book.site_wind_study then speed = design.site.basic_wind_speed end
@@ -11,7 +26,7 @@ return {
     local most, push, most_at, at = -1 * lbf, 0 * lbf, nil, ""
     local judged = {} -- modules of one model on one plane are lifted alike in one zone
     for _, module in ipairs(design.modules) do
-      if not module.status:is("removed") then
+      if not module.status:is("removed") and module.plane:has_wind(edition) then
         local _, _, zone, _, exposed = module:wind_pressure(edition, speed, book.panel_wind_minimum)
         local name = format("%s %s %s %s", module.plane:called(), module.model:called(), zone, exposed)
         if not judged[name] then

@@ -3,9 +3,9 @@ return {
   title = "Computed wind and snow on the modules",
   cite = "29.4.4 (7-10: 30.4), Chapter 7, 2.4",
   about = "module_model",
-  applies = function(model, _, design)
+  applies = function(model, book, design)
     for _, module in ipairs(design.modules) do
-      if same(module.model, model) and not module.status:is("removed") then return true end
+      if same(module.model, model) and not module.status:is("removed") and module.plane:has_wind(book:edition("asce")) then return true end
     end
     return false
   end,
@@ -19,7 +19,7 @@ return {
     if model.rating_basis:is("test") then share = 1 / 1.5 end
     local most_up, most_down, up_at, down_at = -1000 * psf, -1000 * psf, "", ""
     for _, module in ipairs(design.modules) do
-      if same(module.model, model) and not module.status:is("removed") then
+      if same(module.model, model) and not module.status:is("removed") and module.plane:has_wind(edition) then
         local wind_up, wind_down, zone, _, exposed = module:wind_pressure(edition, speed, book.panel_wind_minimum)
         local up, down = calc.asd_combinations {
           edition = edition, wind_uplift = wind_up, wind_down = wind_down, roof_live = 0 * psf, slope = module.plane.slope,
@@ -38,7 +38,7 @@ return {
     if ground_snow > book.unbalanced_snow_from then
       local pressed, pressed_at = most_down, nil
       for _, module in ipairs(design.modules) do
-        if same(module.model, model) and not module.status:is("removed") then
+        if same(module.model, model) and not module.status:is("removed") and module.plane:has_wind(edition) then
           local drifted, _, needed, reach = module.plane:drifted_snow(edition, basis, ground_snow)
           if needed and module:below_ridge() < reach then
             local wind_up, wind_down = module:wind_pressure(edition, speed, book.panel_wind_minimum)

@@ -22,6 +22,9 @@ return {
       jacks, told = " (full span)", ", shorter rafters at a hip or valley taken at the full span," -- said at length once
     end
 
+    local has_wind = plane:has_wind(edition) -- else asce/array-wind says so
+    if not has_wind then jacks, told = format("%s (wind left out)", jacks), format("%s (wind left out)", told) end
+
     local function compare(name, load, duration, drift, reach)
       local stress, allowed = framing:bending { load = load, load_duration = duration, drift = drift, reach = reach }
       shall.not_exceed(format("Bending stress without the array under %s%s", name, told), stress, allowed, psi)
@@ -33,15 +36,19 @@ return {
     shall.not_exceed(format("Deflection without the array%s", jacks), framing:deflection(largest(live, snow), bend_share), framing.span / bend_share, inch)
     if snow > 0 * psf then compare("snow", dead + snow, "snow") end
 
-    -- Wind presses square to the slope: over the sloping length that bends as 1/cos² of it in plan. The
-    -- combinations with wind last as short as each other, so that the larger load governs among them.
     local speed = book.basic_wind_speed
     if book.site_wind_study then speed = design.site.basic_wind_speed end
-    local wind = framing:wind_down(edition, speed, book.panel_wind_minimum) / (cos(plane.slope) * cos(plane.slope))
-    local name, load = "wind, D + 0.6W", 0.6 * wind
-    if 0.45 * wind + 0.75 * live > load then name, load = "wind and live load, D + 0.75(0.6W) + 0.75Lr", 0.45 * wind + 0.75 * live end
-    if 0.45 * wind + 0.75 * snow > load then name, load = "wind and snow, D + 0.75(0.6W) + 0.75S", 0.45 * wind + 0.75 * snow end
-    compare(name, dead + load, "wind")
+
+    local function blow_on_roof()
+      -- Wind presses square to the slope: over the sloping length that bends as 1/cos² of it in plan. The
+      -- combinations with wind last as short as each other, so that the larger load governs among them.
+      local wind = framing:wind_down(edition, speed, book.panel_wind_minimum) / (cos(plane.slope) * cos(plane.slope))
+      local name, load = "wind, D + 0.6W", 0.6 * wind
+      if 0.45 * wind + 0.75 * live > load then name, load = "wind and live load, D + 0.75(0.6W) + 0.75Lr", 0.45 * wind + 0.75 * live end
+      if 0.45 * wind + 0.75 * snow > load then name, load = "wind and snow, D + 0.75(0.6W) + 0.75S", 0.45 * wind + 0.75 * snow end
+      compare(name, dead + load, "wind")
+    end
+    if has_wind then blow_on_roof() end
 
     local function compare_with(name, roof_load, array_load, duration, drift, reach)
       local stress, allowed, _, shear, shear_allowed = framing:under_array {
@@ -61,26 +68,29 @@ return {
     else
       compare_with("its own weight", dead, array, "dead")
     end
-    local on_array = plane:array_wind_down(edition, speed, book.panel_wind_minimum) / cos(plane.slope)
-    name, load = "wind, D + 0.6W", 0.6 * on_array
-    local with_snow = 0.45 * on_array + 0.75 * snow * cos(plane.slope)
-    if with_snow > load then name, load = "wind and snow, D + 0.75(0.6W) + 0.75S", with_snow end
-    compare_with(format("%s, through the attachments", name), dead, array + load, "wind")
-    if design.racking.gap_below_modules > book.live_load_gap then
-      compare_with("wind and live load, D + 0.75(0.6W) + 0.75Lr", dead + 0.75 * live, array + 0.45 * on_array, "wind")
-    end
-    -- A member may be looked at for deflection under 0.42 of the wind on components (IBC Table 1604.3, from memory).
-    local swayed = 0.42 * on_array
-    if swayed > snow * cos(plane.slope) then
-      local _, _, _, _, _, sag = framing:under_array { roof_load = 0 * psf, array_load = swayed, load_duration = "wind" }
-      shall.not_exceed(format("Deflection with wind on the modules%s", jacks), sag, framing.span / bend_share, inch)
-    end
+    local function blow_on_array()
+      local on_array = plane:array_wind_down(edition, speed, book.panel_wind_minimum) / cos(plane.slope)
+      local name, load = "wind, D + 0.6W", 0.6 * on_array
+      local with_snow = 0.45 * on_array + 0.75 * snow * cos(plane.slope)
+      if with_snow > load then name, load = "wind and snow, D + 0.75(0.6W) + 0.75S", with_snow end
+      compare_with(format("%s, through the attachments", name), dead, array + load, "wind")
+      if design.racking.gap_below_modules > book.live_load_gap then
+        compare_with("wind and live load, D + 0.75(0.6W) + 0.75Lr", dead + 0.75 * live, array + 0.45 * on_array, "wind")
+      end
+      -- A member may be looked at for deflection under 0.42 of the wind on components (IBC Table 1604.3, from memory).
+      local swayed = 0.42 * on_array
+      if swayed > snow * cos(plane.slope) then
+        local _, _, _, _, _, sag = framing:under_array { roof_load = 0 * psf, array_load = swayed, load_duration = "wind" }
+        shall.not_exceed(format("Deflection with wind on the modules%s", jacks), sag, framing.span / bend_share, inch)
+      end
 
-    -- Wind that lifts the array pulls at the member below each attachment and presses its lower edge.
-    local lifted, held, _, lift_shear, lift_held = framing:under_uplift {
-      edition = edition, speed = speed, roof_dead = dead, array_dead = array, minimum = book.panel_wind_minimum }
-    shall.not_exceed(format("Bending stress with the array under uplift, 0.6D + 0.6W%s", jacks), lifted, held, psi)
-    shall.not_exceed(format("Shear stress with the array under uplift, 0.6D + 0.6W%s", jacks), lift_shear, lift_held, psi)
+      -- Wind that lifts the array pulls at the member below each attachment and presses its lower edge.
+      local lifted, held, _, lift_shear, lift_held = framing:under_uplift {
+        edition = edition, speed = speed, roof_dead = dead, array_dead = array, minimum = book.panel_wind_minimum }
+      shall.not_exceed(format("Bending stress with the array under uplift, 0.6D + 0.6W%s", jacks), lifted, held, psi)
+      shall.not_exceed(format("Shear stress with the array under uplift, 0.6D + 0.6W%s", jacks), lift_shear, lift_held, psi)
+    end
+    if has_wind then blow_on_array() end
 
     if ground_snow > book.unbalanced_snow_from then
       local drifted, _, needed, reach = plane:drifted_snow(edition, basis, ground_snow)

@@ -52,7 +52,9 @@ return {
   title = "Span and cantilever of the rails",
   cite = "the maker's table of spans; 29.4.4 (7-10: 30.4), Chapter 7, 2.4",
   about = "roof_plane",
-  applies = function(plane) return plane.rails:count() > 0 end,
+  applies = function(plane, book)
+    return plane.rails:count() > 0 and (plane.modules:count() < 1 or plane:has_wind(book:edition("asce")))
+  end,
   check = function(plane, book, design)
     local basis, model = tostring(book.ground_snow_basis), design.racking.model
     local speed, ground_snow = book.basic_wind_speed, book.ground_snow_load
