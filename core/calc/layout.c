@@ -167,6 +167,8 @@ const struct calculator layout_calculators[] = {
           layout_run_covered_plan_area),
     PLANE("has_edge", "Has the plane an edge of a kind?", ALL(edge_input), ALL(has_edge_result),
           layout_run_has_edge),
+    PLANE("ridge_is_met", "Does another plane meet its ridge in plan from the other side?", NOTHING,
+          ALL(yes_result), layout_run_ridge_is_met),
     PLANE("clearance", "Least distance from any module to the edges of a kind.", ALL(edge_input),
           TWO_OF(clearance_results), layout_run_clearance),
     PLANE("clearance_to_obstructions", "Least distance from any module to an obstruction.",

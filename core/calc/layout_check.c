@@ -82,7 +82,8 @@ static bool check_all(struct layout_faults *faults, const struct design *design,
         if (!check_outline(faults, geos, planes->items[i], SLOT_roof_plane_outline) ||
             !check_edges(faults, planes->items[i]) ||
             !check_modules(faults, planes->items[i], working) ||
-            !layout_check_things(faults, planes->items[i], working))
+            !layout_check_things(faults, planes->items[i], working) ||
+            !layout_check_twice(faults, planes, i, working))
             return false;
     for (size_t i = 0; i < openings->count; i++)
         if (!layout_check_opening(faults, openings->items[i], working))

@@ -19,6 +19,9 @@ const char *layout_example_on(struct arena *arena, const struct layout_plane *pl
  * is not looked at. False: no memory. */
 bool layout_check_things(struct layout_faults *faults, const struct object *plane,
                          struct working *working);
+/* A plane that lies over one before it which faces the same way. False: no memory. */
+bool layout_check_twice(struct layout_faults *faults, const struct objects *planes, size_t at,
+                        struct working *working);
 /* An escape opening that does not touch its plane. False: no memory. */
 bool layout_check_opening(struct layout_faults *faults, const struct object *opening,
                           struct working *working);

@@ -25,8 +25,8 @@ static bool find_down(struct amount *out, const struct wind_place *place, struct
     if (zones == NULL)
         return working_beyond(working,
                               "no pressure coefficients of ASCE %s are at hand for a %s roof of "
-                              "this slope",
-                              edition.word, place->shape);
+                              "%.4g°",
+                              edition.word, place->shape, place->slope.value / (acos(-1) / 180));
     char *first = arena_copy(working->arena, zones, strcspn(zones, " "));
     if (first == NULL)
         return working_short(working);

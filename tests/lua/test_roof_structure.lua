@@ -392,6 +392,15 @@ function TestBadInput:test_geometry()
   problem({ { outline, plumb.change(outline, "[eave, rake, ridge, rake]", "[ridge, rake, eave, rake]") } }, "cannot be a ridge, since the plane lies above it")
 end
 
+-- A plane drawn over another that faces the same way would make the roof too large, and the array's share too small.
+function TestBadInput:test_a_plane_drawn_twice()
+  local text = plumb.read(plumb.top .. "/samples/coast-and-summit/fennel-row.yaml")
+  local azimuth, origin = text:match("azimuth: 0°"), text:match("plan_origin: %[44 ft, [%d.]+ ft%]")
+  local report = problem({ { azimuth, "azimuth: 180°" }, { origin, "plan_origin: [0 ft, 0 ft]" } },
+    "seen from above, roof plane north lies over roof plane south, which faces the same way")
+  lu.assertTrue(report.problems[1].place.column > 1)
+end
+
 -- What lies beside its plane or its rail carries nothing and guards nothing: none of it passes in silence.
 function TestBadInput:test_beside_the_plane()
   local foot = "at: [16 in, 32.5 in], spacing: 32 in, count: 14"

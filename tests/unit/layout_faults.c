@@ -1,6 +1,9 @@
 /* Slips in the geometry that are told before any rule runs: what lies beside its plane or its rail,
  * and edges whose kind their place forbids. */
 #include "layout.h"
+
+#include <math.h>
+
 #include "../layout/roof_trial.h"
 #include "check.h"
 
@@ -161,6 +164,37 @@ static void test_edge_kinds(void)
     }
 }
 
+/* 10 m by 5 m at 0.5 rad is 4.388 m deep in plan. Half of the smaller may lie over the other. */
+static void test_drawn_twice(void)
+{
+    static const double box_4_by_5[][2] = {{0, 0}, {4, 0}, {4, 5}, {0, 5}};
+    static const struct {
+        double azimuth, x, y; /* degrees, m */
+        bool is_small, is_told;
+        const char *sentence;
+    } rows[] = {
+        {180, 0, 0, false, true, "the same plane twice"},
+        {180, 4.9, 0, false, true, "a little more than half of it"},
+        {180, 5.1, 0, false, false, "a little less than half of it"},
+        {180, 10, 0, false, false, "beside it"},
+        {180, 3, 1, true, true, "a small one over a large one"},
+        {225, 3, 0, true, true, "an eighth of a turn apart"},
+        {0, 10, 4.388, false, false, "over it, but facing the other way: a dormer may be drawn so"},
+        {0, 10, 8.776, false, false, "behind its ridge"},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        struct trial trial = trial_new();
+        struct object *front = add_front(&trial, "eave rake ridge rake", STEEP);
+        struct object *other =
+            add_plane(&trial, "other", rows[i].is_small ? box_4_by_5 : box_10_by_5, 4,
+                      "eave rake ridge rake", STEEP);
+        place_in_plan(front, 0, 0, acos(-1));
+        place_in_plan(other, rows[i].x, rows[i].y, rows[i].azimuth * acos(-1) / 180);
+        check_one(&trial, rows[i].is_told ? other : NULL, SLOT_roof_plane_plan_origin,
+                  "lies over roof plane", rows[i].sentence);
+    }
+}
+
 int main(void)
 {
     test_obstructions();
@@ -168,5 +202,6 @@ int main(void)
     test_attachments();
     test_openings();
     test_edge_kinds();
+    test_drawn_twice();
     return checks_end();
 }

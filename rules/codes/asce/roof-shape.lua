@@ -11,6 +11,12 @@ return {
       if not ridge and plane:has_edge("ridge") then ridge = plane end
     end
     local is_hip = roof.shape:is("hip")
+    local lone -- the first plane behind whose ridge there is none
+    if roof.shape:is("gable", "hip") then
+      for _, plane in ipairs(roof.planes) do
+        if not lone and plane:has_edge("ridge") and not plane:ridge_is_met() then lone = plane end
+      end
+    end
     if is_hip and not hip then
       review("The design says that the roof is a hip roof, but no plane of it has a hip: wind lifts a gable roof harder")
     elseif hip and not is_hip then
@@ -19,9 +25,11 @@ return {
       review("The design says that the roof is a gable roof, but no plane of it has a ridge")
     elseif roof.shape:is("flat") and ridge then
       review(format("The design says that the roof is flat, but %s has a ridge", ridge:called()))
+    elseif lone then
+      review(format("No plane meets the ridge of %s from the other side, where one must face the other way: its azimuth or plan_origin is not as built, a plane is left out of the roof, or the edge is none but a wall", lone:called()))
     else
       shall.be("The edges of its planes go with the shape of the roof", true)
     end
   end,
-  remedy = "Name the shape of the roof as its planes show it.",
+  remedy = "Name the shape of the roof as its planes show it, and give all its planes with azimuth and plan_origin.",
 }

@@ -1,0 +1,95 @@
+/* How planes lie beside each other in plan: ridges that two share, and planes drawn twice. */
+#include <math.h>
+
+#include "layout_check_things.h"
+#include "layout_methods.h"
+#include "layout_neighbour.h"
+
+/* Sides that two planes share run against each other: so the other plane lies beyond the ridge, and
+ * faces the other way. */
+bool layout_run_ridge_is_met(struct amount *results, const struct object *about,
+                             const struct amount *inputs, struct working *working)
+{
+    struct layout_plane *plane, **planes;
+    struct layout_joint joint;
+    size_t count;
+    bool is_met = false;
+    (void)inputs;
+    if (!layout_plane_open(&plane, about, LAYOUT_EDGES | LAYOUT_PLAN, working) ||
+        !layout_planes_open(&planes, &count, LAYOUT_EDGES | LAYOUT_PLAN, working))
+        return false;
+    for (size_t i = 0; i < count; i++)
+        is_met =
+            is_met || (planes[i] != plane && layout_find_joint(&joint, plane, planes[i], "ridge"));
+    results[0] = amount_of_yesno(is_met);
+    return true;
+}
+
+/* The outline in plan; it lives in the arena. False: no memory. */
+static bool plan_of(struct shape *out, const struct layout_plane *plane, struct arena *arena)
+{
+    struct point *corners = arena_take(arena, (plane->count + 1) * sizeof *corners);
+    if (corners == NULL)
+        return false;
+    for (size_t i = 0; i <= plane->count; i++)
+        corners[i] = layout_in_plan(plane, plane->corners[i]);
+    *out = (struct shape){corners, plane->count, true};
+    return true;
+}
+
+/* The most of the smaller that two planes of one facing may lie over each other: a roof may reach
+ * out above another, but not over half of it. Our own choice. */
+static const double most_shared = 0.5;
+
+static bool share_of(double *out, const struct layout_plane *a, const struct layout_plane *b,
+                     struct working *working)
+{
+    struct shape both[2];
+    double area[3];
+    struct layout_geos *geos = working->layout->geos;
+    *out = 0;
+    if (!plan_of(&both[0], a, working->arena) || !plan_of(&both[1], b, working->arena))
+        return working_short(working);
+    if (!layout_geos_union_area(&area[0], geos, both, 1) ||
+        !layout_geos_union_area(&area[1], geos, both + 1, 1) ||
+        !layout_geos_union_area(&area[2], geos, both, 2))
+        return working_short(working);
+    double smaller = fmin(area[0], area[1]);
+    *out = smaller > 0 ? (area[0] + area[1] - area[2]) / smaller : 0;
+    return true;
+}
+
+/* Planes that face one way lie beside each other; one drawn twice would make the roof too large. */
+bool layout_check_twice(struct layout_faults *faults, const struct objects *planes, size_t at,
+                        struct working *working)
+{
+    struct layout_plane *plane, *other;
+    for (size_t i = 0; i < at; i++) {
+        double share;
+        working_start(working);
+        if (!layout_plane_open(&plane, planes->items[at], LAYOUT_OUTLINE | LAYOUT_PLAN, working) ||
+            !layout_plane_open(&other, planes->items[i], LAYOUT_OUTLINE | LAYOUT_PLAN, working)) {
+            if (working->stop.kind == STOP_MEMORY)
+                return false;
+            continue; /* what is missing is told elsewhere */
+        }
+        double faces = plane->plan_up.x * other->plan_up.x + plane->plan_up.y * other->plan_up.y;
+        if (faces < cos(acos(-1) / 4))
+            continue;
+        if (!share_of(&share, plane, other, working))
+            return false;
+        if (share > most_shared &&
+            !layout_fault_add(
+                faults, plane->object, SLOT_roof_plane_plan_origin,
+                arena_format(faults->arena,
+                             "seen from above, roof plane %s lies over roof plane %s, which faces "
+                             "the same way: `plan_origin` is where its (0, 0) lies in the plan, "
+                             "`azimuth` the way down its slope; planes at one ridge face opposite "
+                             "ways",
+                             plane->object->path, other->object->path),
+                "plan_origin: [48 ft, 32.3 ft] with azimuth: 0°, for a plane behind a ridge 16.15 "
+                "ft from an eave at [0 ft, 0 ft]"))
+            return false;
+    }
+    return true;
+}
