@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "combination.h"
+#include "roof_weight.h"
 
 static const double degree = 3.14159265358979323846 / 180;
 
@@ -314,6 +315,9 @@ const struct calculator load_calculators[] = {
     ABOUT(roof_plane, array_area, array_area_results, "Area of the modules on the plane."),
     ABOUT(roof_plane, array_dead_load, array_dead_load_results,
           "Weight of the array on the plane per its area."),
+    PLAIN_METHOD(roof_plane, least_dead_load, least_dead_load_results,
+                 "What covering and deck of the plane weigh at least.",
+                 "published tables of roofing weights (secondary source)"),
     ABOUT(module, area, module_area_results, "Area of the module."),
     {.name = NULL},
 };

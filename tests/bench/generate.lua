@@ -371,6 +371,7 @@ local function put_roof(house)
   local of_roof = { covering = mostly("composition shingle", "standing seam metal", "concrete tile", "wood shake"), age = mostly(between(1, 15, 1), 22, 30),
     deck = pick { "plywood", "OSB", "plywood", "boards" }, thickness = pick { "7/16 in", "1/2 in", "5/8 in", "3/4 in" }, dead = pick { 7, 8, 8, 9, 10 },
     overhang = between(0, 24, 4), structures = {} }
+  if of_roof.covering == "concrete tile" then of_roof.dead = of_roof.dead + 5 end
   for i in ipairs(house.blocks) do of_roof.structures[i] = pick { "dwelling", "dwelling", "attached garage", "porch" } end
   for _, one in ipairs(house.planes) do put_plane(house, one, of_roof) end
 end

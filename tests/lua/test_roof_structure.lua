@@ -76,6 +76,7 @@ local cases = {
   { "asce/array-wind", south, "open", { { "  tilt: 0°\n", "" } } },
   { "asce/exposure", "site:site", "notApplicable", {} }, -- the town lies far from open water
   { "asce/ponding", south, "review", { { "slope: 5/12", "slope: 0.2/12", 2 } } },
+  { "asce/roof-weight", south, "review", { { "      dead_load: 8 psf\n", "      dead_load: 2 psf\n", 2 } } },
   { "asce/drifting-snow", "roof:roof", "review", { { "shape: gable", "shape: hip" } } },
   { "asce/roof-shape", "roof:roof", "review", { { "shape: gable", "shape: hip" } } },
   { "asce/roof-shape", "roof:roof", "open", { { "  shape: gable\n", "" } } },
