@@ -98,6 +98,10 @@ static const struct parameter pathway_count_result[] = {
 static const struct parameter pathway_planes_results[] = {
     NUMBER_OF("count", "Planes with such a strip."), NAME_OF("plane", "The first of them.")};
 static const struct parameter yes_result[] = {YES_OF("is_so", "Is it so?")};
+static const struct parameter edges_agree_results[] = {
+    YES_OF("is_so", "Is it so?"), NAME_OF("plane", "The other plane, where it is not."),
+    NAME_OF("edge", "What this plane calls the edge."),
+    NAME_OF("other", "What the other one calls it.")};
 static const struct parameter section_count_result[] = {NUMBER_OF("count", "Sections.")};
 static const struct parameter section_length_results[] = {
     LENGTH_OF("length", "Longer reach of the largest section."),
@@ -167,8 +171,10 @@ const struct calculator layout_calculators[] = {
           layout_run_covered_plan_area),
     PLANE("has_edge", "Has the plane an edge of a kind?", ALL(edge_input), ALL(has_edge_result),
           layout_run_has_edge),
-    PLANE("ridge_is_met", "Does another plane meet its ridge in plan from the other side?", NOTHING,
-          ALL(yes_result), layout_run_ridge_is_met),
+    PLANE("edge_is_met", "Does another plane meet each of its edges of a kind in plan?",
+          ALL(edge_input), ALL(yes_result), layout_run_edge_is_met),
+    PLANE("edges_agree", "Do planes that share a ridge, hip or valley in plan name it alike?",
+          NOTHING, ALL(edges_agree_results), layout_run_edges_agree),
     PLANE("clearance", "Least distance from any module to the edges of a kind.", ALL(edge_input),
           TWO_OF(clearance_results), layout_run_clearance),
     PLANE("clearance_to_obstructions", "Least distance from any module to an obstruction.",

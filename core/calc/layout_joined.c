@@ -1,27 +1,65 @@
-/* How planes lie beside each other in plan: ridges that two share, and planes drawn twice. */
+/* How planes lie beside each other in plan: edges that two share, and planes drawn twice. */
 #include <math.h>
+#include <string.h>
 
 #include "layout_check_things.h"
 #include "layout_methods.h"
 #include "layout_neighbour.h"
 
-/* Sides that two planes share run against each other: so the other plane lies beyond the ridge, and
+/* Sides that two planes share run against each other: so the other plane lies beyond a ridge, and
  * faces the other way. */
-bool layout_run_ridge_is_met(struct amount *results, const struct object *about,
-                             const struct amount *inputs, struct working *working)
+bool layout_run_edge_is_met(struct amount *results, const struct object *about,
+                            const struct amount *inputs, struct working *working)
 {
     struct layout_plane *plane, **planes;
     struct layout_joint joint;
     size_t count;
-    bool is_met = false;
+    bool is_met = true;
+    if (!layout_plane_open(&plane, about, LAYOUT_EDGES | LAYOUT_PLAN, working) ||
+        !layout_planes_open(&planes, &count, LAYOUT_EDGES | LAYOUT_PLAN, working))
+        return false;
+    for (size_t side = 0; side < plane->count; side++) {
+        bool is_side_met = strcmp(plane->edges[side], inputs[0].word) != 0;
+        for (size_t i = 0; i < count && !is_side_met; i++)
+            is_side_met =
+                planes[i] != plane && layout_side_joint(&joint, plane, side, planes[i]) > 0;
+        is_met = is_met && is_side_met;
+    }
+    results[0] = amount_of_yesno(is_met);
+    return true;
+}
+
+/* Ridges, hips and valleys are of both planes; where one plane stands above the other, neither is.
+ */
+static bool is_of_both(const char *edge)
+{
+    return strcmp(edge, "ridge") == 0 || strcmp(edge, "hip") == 0 || strcmp(edge, "valley") == 0;
+}
+
+bool layout_run_edges_agree(struct amount *results, const struct object *about,
+                            const struct amount *inputs, struct working *working)
+{
+    struct layout_plane *plane, **planes;
+    size_t count;
     (void)inputs;
     if (!layout_plane_open(&plane, about, LAYOUT_EDGES | LAYOUT_PLAN, working) ||
         !layout_planes_open(&planes, &count, LAYOUT_EDGES | LAYOUT_PLAN, working))
         return false;
-    for (size_t i = 0; i < count; i++)
-        is_met =
-            is_met || (planes[i] != plane && layout_find_joint(&joint, plane, planes[i], "ridge"));
-    results[0] = amount_of_yesno(is_met);
+    results[0] = amount_of_yesno(true);
+    for (size_t side = 0; side < plane->count; side++)
+        for (size_t i = 0; i < count; i++) {
+            struct layout_joint joint;
+            if (planes[i] == plane || layout_side_joint(&joint, plane, side, planes[i]) <= 0)
+                continue;
+            const char *mine = plane->edges[side], *other = planes[i]->edges[joint.other_side];
+            if (strcmp(mine, other) == 0 || !(is_of_both(mine) || is_of_both(other)))
+                continue;
+            results[0] = amount_of_yesno(false);
+            results[1] = amount_of_word(planes[i]->object->path);
+            results[2] = amount_of_word(mine);
+            results[3] = amount_of_word(other);
+            return true;
+        }
     return true;
 }
 

@@ -62,21 +62,34 @@ static double shared(struct layout_joint *joint, const struct layout_plane *plan
     return (to - from) * run.length;
 }
 
+double layout_side_joint(struct layout_joint *joint, const struct layout_plane *plane, size_t side,
+                         const struct layout_plane *other)
+{
+    double longest = 0;
+    for (size_t j = 0; j < other->count; j++) {
+        struct layout_joint found;
+        double length = shared(&found, plane, side, other, j);
+        if (length <= longest)
+            continue;
+        longest = length;
+        *joint = found;
+    }
+    return longest;
+}
+
 bool layout_find_joint(struct layout_joint *joint, const struct layout_plane *plane,
                        const struct layout_plane *other, const char *across)
 {
     double longest = 0;
     for (size_t i = 0; i < plane->count; i++) {
+        struct layout_joint found;
         if (across != NULL && strcmp(plane->edges[i], across) != 0)
             continue;
-        for (size_t j = 0; j < other->count; j++) {
-            struct layout_joint found;
-            double length = shared(&found, plane, i, other, j);
-            if (length <= longest)
-                continue;
-            longest = length;
-            *joint = found;
-        }
+        double length = layout_side_joint(&found, plane, i, other);
+        if (length <= longest)
+            continue;
+        longest = length;
+        *joint = found;
     }
     return longest > 0;
 }

@@ -16,6 +16,9 @@ struct layout_joint {
     struct point other_start, other_end;
 };
 
+/* The longest stretch that a side of the plane shares with the other one in plan, m; 0: none. */
+double layout_side_joint(struct layout_joint *joint, const struct layout_plane *plane, size_t side,
+                         const struct layout_plane *other);
 /* The longest stretch that two planes share in plan, over sides of kind `across` (NULL: any). Needs
  * the parts EDGES and PLAN of both. False: they share none. */
 bool layout_find_joint(struct layout_joint *joint, const struct layout_plane *plane,

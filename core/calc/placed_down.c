@@ -149,26 +149,30 @@ bool placed_run_array_down(struct amount *results, const struct object *about,
     return true;
 }
 
-/* Are the wind's pressures at hand for the plane as it is and for all that lies on it? False: stop
- * says why not, or what is missing. */
-static bool find_wind(const struct object *about, struct amount edition, struct working *working)
+static bool open_wind(struct wind_place *place, struct layout_plane **plane,
+                      const struct object *about, struct working *working)
 {
-    struct wind_place place = {.plane = about};
-    struct layout_plane *plane;
+    *place = (struct wind_place){.plane = about};
+    return placed_read_building(place, working) && placed_read_racking(place, working) &&
+           layout_plane_open(plane, about, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working);
+}
+
+/* Are the wind's pressures at hand for the plane as it is and for all that lies on it? False: stop
+ * says why not. */
+static bool find_wind(const struct wind_place *place, const struct layout_plane *plane,
+                      struct amount edition, struct working *working)
+{
     struct amount down;
-    if (!placed_read_building(&place, working) || !placed_read_racking(&place, working) ||
-        !layout_plane_open(&plane, about, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working))
-        return false;
-    if (strcmp(place.enclosure, "open") == 0)
+    if (strcmp(place->enclosure, "open") == 0)
         return working_beyond(working,
                               "no wind pressures of ASCE 7 are at hand for an open building");
-    if (number_compare(place.height.value / foot, highest_building) > 0)
+    if (number_compare(place->height.value / foot, highest_building) > 0)
         return working_beyond(working,
                               "mean roof height is %.4g ft; the wind figures at hand are for "
                               "buildings up to %g ft",
-                              place.height.value / foot, highest_building);
-    return is_covered(&place, plane, edition, working) &&
-           find_down(&down, &place, edition, result_in(10, "ft²"), working);
+                              place->height.value / foot, highest_building);
+    return is_covered(place, plane, edition, working) &&
+           find_down(&down, place, edition, result_in(10, "ft²"), working);
 }
 
 const struct parameter placed_wind_study_inputs[1] = {
@@ -179,8 +183,11 @@ const struct parameter placed_wind_study_results[1] = {
 bool placed_run_find_wind(struct amount *results, const struct object *about,
                           const struct amount *inputs, struct working *working)
 {
+    struct wind_place place;
+    struct layout_plane *plane;
     results[0] = amount_of_yesno(true);
-    return find_wind(about, inputs[0], working);
+    return open_wind(&place, &plane, about, working) &&
+           find_wind(&place, plane, inputs[0], working);
 }
 
 /* What is not covered stops the rule that asks for it by the other name, once for the plane; the
@@ -188,7 +195,11 @@ bool placed_run_find_wind(struct amount *results, const struct object *about,
 bool placed_run_has_wind(struct amount *results, const struct object *about,
                          const struct amount *inputs, struct working *working)
 {
-    bool is_known = find_wind(about, inputs[0], working);
+    struct wind_place place;
+    struct layout_plane *plane;
+    if (!open_wind(&place, &plane, about, working))
+        return false;
+    bool is_known = find_wind(&place, plane, inputs[0], working);
     results[0] = amount_of_yesno(is_known);
     if (is_known || working->stop.kind != STOP_BEYOND)
         return is_known;

@@ -11,11 +11,18 @@ return {
       if not ridge and plane:has_edge("ridge") then ridge = plane end
     end
     local is_hip = roof.shape:is("hip")
-    local lone -- the first plane behind whose ridge there is none
-    if roof.shape:is("gable", "hip") then
-      for _, plane in ipairs(roof.planes) do
-        if not lone and plane:has_edge("ridge") and not plane:ridge_is_met() then lone = plane end
-      end
+    -- The first plane with an edge that another must meet and none does; a roof of one slope has a ridge of its own.
+    local lone, lone_edge
+    local function look(plane, edge)
+      if not lone and plane:has_edge(edge) and not plane:edge_is_met(edge) then lone, lone_edge = plane, edge end
+    end
+    local odd, odd_says -- the first plane that calls a shared edge otherwise than its neighbour
+    for _, plane in ipairs(roof.planes) do
+      if roof.shape:is("gable", "hip") then look(plane, "ridge") end
+      look(plane, "hip")
+      look(plane, "valley")
+      local agrees, other, edge, other_edge = plane:edges_agree()
+      if not odd and not agrees then odd, odd_says = plane, format("a %s, which %s calls a %s", edge, other, other_edge) end
     end
     if is_hip and not hip then
       review("The design says that the roof is a hip roof, but no plane of it has a hip: wind lifts a gable roof harder")
@@ -25,8 +32,12 @@ return {
       review("The design says that the roof is a gable roof, but no plane of it has a ridge")
     elseif roof.shape:is("flat") and ridge then
       review(format("The design says that the roof is flat, but %s has a ridge", ridge:called()))
-    elseif lone then
+    elseif odd then
+      review(format("In plan, %s shares with another plane %s: clearances, pathways and wind follow from what an edge is", odd:called(), odd_says))
+    elseif lone and same(lone_edge, "ridge") then
       review(format("No plane meets the ridge of %s from the other side, where one must face the other way: its azimuth or plan_origin is not as built, a plane is left out of the roof, or the edge is none but a wall", lone:called()))
+    elseif lone then
+      review(format("No plane meets the %s of %s from the other side: the edge is none but a rake or a wall, the plan_origin of a plane is not as built, or a plane is left out of the roof", lone_edge, lone:called()))
     else
       shall.be("The edges of its planes go with the shape of the roof", true)
     end
