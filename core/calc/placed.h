@@ -29,7 +29,7 @@ bool placed_is_exposed(const struct placed_spot *spot, double mean_roof_height,
 
 extern const struct parameter placed_snow_inputs[4], placed_unbalanced_inputs[3];
 extern const struct parameter placed_snow_results[3], placed_unbalanced_results[4];
-calculate placed_run_snow, placed_run_unbalanced, placed_run_drifted;
+calculate placed_run_rafter_reach, placed_run_snow, placed_run_unbalanced, placed_run_drifted;
 /* How far a height up the slope lies below the lowest ridge of its plane, m in plan; 0 above it, or
  * where there is none. */
 double placed_below_ridge(const struct layout_plane *plane, double top);

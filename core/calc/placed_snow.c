@@ -262,6 +262,17 @@ bool placed_run_drifted(struct amount *results, const struct object *about,
     return true;
 }
 
+bool placed_run_rafter_reach(struct amount *results, const struct object *about,
+                             const struct amount *inputs, struct working *working)
+{
+    struct layout_plane *plane;
+    (void)inputs;
+    if (!layout_plane_open(&plane, about, LAYOUT_OUTLINE | LAYOUT_SLOPE, working))
+        return false;
+    results[0] = result_in(width_of(plane) / foot, "ft");
+    return true;
+}
+
 double placed_below_ridge(const struct layout_plane *plane, double top)
 {
     double ridge = INFINITY;

@@ -286,6 +286,9 @@ end
 
 -- ---- site, building, roof -----------------------------------------------------------------------------------------
 
+-- A length up the slope, times this, is its length in plan.
+local function level(house) return 1 / math.sqrt(1 + (house.slope / 12) ^ 2) end
+
 local function put_head(house)
   put("title: " .. house.title)
   put("catalogue: [modules, inverters, converters, shutdown, racking]")
@@ -304,19 +307,34 @@ local function put_head(house)
     "wind_borne_debris_region", mostly("no", "yes"), "special_wind_region", mostly("no", "yes"))
   put("\nbuilding:")
   local rise = house.width * house.slope / 48
+  local area = 0 -- of all planes in plan: blocks stand beside each other
+  for _, one in ipairs(house.planes) do
+    for i, corner in ipairs(one.corners) do
+      local next_one = one.corners[i % #one.corners + 1]
+      area = area + (corner[1] * next_one[2] - next_one[1] * corner[2]) / 2 * level(house)
+    end
+  end
+  local shorter = math.min(house.length, house.width)
+  local longer = math.max(house.length, house.width, math.ceil(area / shorter))
   facts(2, "dwelling_units", mostly(1, 2), "occupancy", mostly("one-family dwelling", "two-family dwelling", "townhouse"),
     "stories", house.stories, "eave_height", feet(house.eave), "mean_roof_height", feet(house.eave + rise),
-    "length", feet(math.max(house.length, house.width)), "width", feet(math.min(house.length, house.width)),
+    "length", feet(longer), "width", feet(shorter),
     "sprinklers", chance(0.1) and "NFPA 13D" or "none", "enclosure", mostly("enclosed", "partially enclosed"),
     "heated", mostly("yes", "no"), "ventilated_attic", pick { "yes", "yes", "no" }, "roof_operations", pick { "yes", "yes", "yes", "no" },
     "year_built", between(1925, 2019, 1), "escape_openings", "none")
 end
 
-local function put_framing(house)
+local function reach_of(house, one)
+  local low, high = math.huge, -math.huge
+  for _, corner in ipairs(one.corners) do low, high = math.min(low, corner[2]), math.max(high, corner[2]) end
+  return (high - low) * level(house)
+end
+
+local function put_framing(house, one)
   put("      framing:")
   facts(8, "kind", mostly("rafter", "truss"), "size", pick { "2x6", "2x8", "2x8", "2x10", "2x10" }, "species", pick(woods),
     "grade", pick { "No. 1", "No. 2", "No. 2", "Select Structural" }, "spacing", house.spacing .. " in",
-    "span", feet(between(8, 14, 0.5)), "first_at", "0 in", "ceiling_attached", pick { "yes", "no" }, "lower_edge_bracing", mostly("6 ft", "14 ft"),
+    "span", feet(math.max(between(8, 14, 0.5), math.ceil(reach_of(house, one) / 2 + 0.1))), "first_at", "0 in", "ceiling_attached", pick { "yes", "no" }, "lower_edge_bracing", mostly("6 ft", "14 ft"),
     "condition", mostly("sound", "sagging", "cracked", "repaired"), "wet_service", mostly("no", "yes"))
 end
 
@@ -358,7 +376,7 @@ local function put_plane(house, one, of_roof)
     "covering", of_roof.covering, "covering_fire_class", mostly("A", "B", "C", "unrated"), "layers", mostly(1, 2, 3),
     "age", of_roof.age .. " year", "deck", of_roof.deck, "deck_thickness", of_roof.thickness, "dead_load", of_roof.dead .. " psf",
     "eave_overhang", of_roof.overhang .. " in", "sheds_onto_lower_roof", mostly("no", "yes"), "snow_guards", mostly("no", "yes"))
-  put_framing(house)
+  put_framing(house, one)
   put_obstructions(one)
 end
 

@@ -77,6 +77,9 @@ local cases = {
   { "asce/exposure", "site:site", "notApplicable", {} }, -- the town lies far from open water
   { "asce/ponding", south, "review", { { "slope: 5/12", "slope: 0.2/12", 2 } } },
   { "asce/roof-weight", south, "review", { { "      dead_load: 8 psf\n", "      dead_load: 2 psf\n", 2 } } },
+  { "asce/rafter-span", south, "review", { framed("span: 12 ft", "span: 6 ft") } },
+  { "asce/building-size", "building:building", "review", { { "mean_roof_height: 24 ft", "mean_roof_height: 19 ft" } } },
+  { "asce/building-size", "building:building", "review", { { "  width: 31 ft", "  width: 20 ft" } } },
   { "asce/drifting-snow", "roof:roof", "review", { { "shape: gable", "shape: hip" } } },
   { "asce/roof-shape", "roof:roof", "review", { { "shape: gable", "shape: hip" } } },
   { "asce/roof-shape", "roof:roof", "open", { { "  shape: gable\n", "" } } },

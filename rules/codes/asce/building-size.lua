@@ -1,0 +1,28 @@
+---@type plumbrule.Rule
+return {
+  title = "Size of the building against its roof",
+  cite = "26.2 (mean roof height, least horizontal dimension); least share: common practice, no source",
+  about = "building",
+  applies = function(_, _, design) return design.modules:count() > 0 end,
+  check = function(building, book, design)
+    -- Wind grows with the mean roof height, and its edge zones with height and least width.
+    if building.mean_roof_height < building.eave_height then
+      review("The mean roof height is said to be below the lowest eave", building.mean_roof_height, building.eave_height)
+    else
+      shall.be_at_least("Mean roof height against the lowest eave", building.mean_roof_height, building.eave_height, ft)
+    end
+    local roof = 0 * sq_ft -- garages, porches and sheds may lie outside of the building's length and width
+    for _, plane in ipairs(design.roof.planes) do
+      if plane.structure:is("dwelling") then roof = roof + plane:plan_area() end
+    end
+    local plan = building.length * building.width
+    if building.width > building.length then
+      review(format("The width of the building, %s, is to be the shorter side, but its length is %s", building.width, building.length))
+    elseif plan < book.least_building_share * roof then
+      review(format("The building is said to measure %s by %s, less than its roof of %.0f ft² in plan needs below it: the least width counts for the wind's edge zones", building.length, building.width, roof / (1 * sq_ft)))
+    else
+      shall.be_at_least("Length times width of the building against its roof in plan", plan, book.least_building_share * roof, sq_ft)
+    end
+  end,
+  remedy = "Measure the building's outer walls in plan, and its mean roof height halfway between eave and ridge (to 10° of slope: at the eave).",
+}
