@@ -3,6 +3,7 @@
 
 #include "layout_check_things.h"
 
+#include <math.h>
 #include <string.h>
 
 bool layout_fault_add(struct layout_faults *faults, const struct object *object, unsigned slot,
@@ -17,13 +18,46 @@ bool layout_fault_add(struct layout_faults *faults, const struct object *object,
     return true;
 }
 
+/* The corner that is given again right after itself, or at the end after the first; count: none. */
+static size_t repeated(const struct fact *outline)
+{
+    for (size_t i = 0; i < outline->count; i++) {
+        const struct point *a = &outline->is.points[i],
+                           *b = &outline->is.points[(i + 1) % outline->count];
+        if (hypot(b->x - a->x, b->y - a->y) <= LAYOUT_SLACK)
+            return i;
+    }
+    return outline->count;
+}
+
+static bool is_repeated(const struct object *object, unsigned slot)
+{
+    const struct fact *outline = object_fact(object, slot);
+    return object_has(object, slot) && repeated(outline) < outline->count;
+}
+
+static bool check_repeated(struct layout_faults *faults, const struct object *object, unsigned slot)
+{
+    if (!is_repeated(object, slot))
+        return true;
+    const struct fact *outline = object_fact(object, slot);
+    const struct point *at = &outline->is.points[repeated(outline)];
+    return layout_fault_add(
+        faults, object, slot,
+        arena_format(faults->arena,
+                     "corner [%.4g ft, %.4g ft] is given twice: each corner is given once, and the "
+                     "first one not again at the end",
+                     at->x / 0.3048, at->y / 0.3048),
+        "outline: [[0 ft, 0 ft], [40 ft, 0 ft], [40 ft, 16 ft], [0 ft, 16 ft]]");
+}
+
 static bool check_outline(struct layout_faults *faults, struct layout_geos *geos,
                           const struct object *object, unsigned slot)
 {
     const struct fact *outline = object_fact(object, slot);
     const char *fault = NULL;
-    if (!object_has(object, slot))
-        return true;
+    if (!object_has(object, slot) || is_repeated(object, slot))
+        return check_repeated(faults, object, slot);
     if (!layout_outline_fault(&fault, geos, outline->is.points, outline->count))
         return false;
     return fault == NULL ||
@@ -39,7 +73,7 @@ static bool check_edges(struct layout_faults *faults, const struct object *plane
     const struct fact *outline = object_fact(plane, SLOT_roof_plane_outline);
     const struct fact *edges = object_fact(plane, SLOT_roof_plane_edges);
     if (!object_has(plane, SLOT_roof_plane_outline) || !object_has(plane, SLOT_roof_plane_edges) ||
-        edges->count == outline->count)
+        edges->count == outline->count || is_repeated(plane, SLOT_roof_plane_outline))
         return true;
     return layout_fault_add(
         faults, plane, SLOT_roof_plane_edges,

@@ -145,6 +145,8 @@ static const char *contradiction(const char *kind, struct point a, struct point 
     double right = b.x - a.x, up = fabs(b.y - a.y);
     bool is_level = up <= LAYOUT_SLACK + 0.01 * fabs(right);
     bool is_eave = strcmp(kind, "eave") == 0, is_ridge = strcmp(kind, "ridge") == 0;
+    if (hypot(right, up) <= LAYOUT_SLACK)
+        return NULL; /* a corner given twice is told as such */
     if ((is_eave || is_ridge) && up > fabs(right))
         return "it runs up the slope";
     if (!is_level)

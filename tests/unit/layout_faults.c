@@ -195,6 +195,30 @@ static void test_drawn_twice(void)
     }
 }
 
+static void test_corners_given_twice(void)
+{
+    static const double closed[][2] = {{0, 0}, {10, 0}, {10, 5}, {0, 5}, {0, 0}};
+    static const double again[][2] = {{0, 0}, {10, 0}, {10, 0.00005}, {10, 5}, {0, 5}};
+    static const double near[][2] = {{0, 0}, {10, 0}, {10, 0.001}, {10, 5}, {0, 5}};
+    static const struct {
+        const double (*points)[2];
+        const char *edges;
+        bool is_told;
+        const char *sentence;
+    } rows[] = {
+        {closed, "eave rake ridge rake", true, "the first again at the end"},
+        {closed, "eave rake ridge rake rake", true, "and its side named, too"},
+        {again, "eave rake rake ridge rake", true, "twice in a row"},
+        {near, "eave rake rake ridge rake", false, "a very short side"},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        struct trial trial = trial_new();
+        struct object *front = add_plane(&trial, "front", rows[i].points, 5, rows[i].edges, STEEP);
+        check_one(&trial, rows[i].is_told ? front : NULL, SLOT_roof_plane_outline, "is given twice",
+                  rows[i].sentence);
+    }
+}
+
 int main(void)
 {
     test_obstructions();
@@ -203,5 +227,6 @@ int main(void)
     test_openings();
     test_edge_kinds();
     test_drawn_twice();
+    test_corners_given_twice();
     return checks_end();
 }
