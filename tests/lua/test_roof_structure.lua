@@ -77,6 +77,7 @@ local cases = {
   { "asce/exposure", "site:site", "notApplicable", {} }, -- the town lies far from open water
   { "asce/ponding", south, "review", { { "slope: 5/12", "slope: 0.2/12", 2 } } },
   { "asce/roof-weight", south, "review", { { "      dead_load: 8 psf\n", "      dead_load: 2 psf\n", 2 } } },
+  { "irc/stories", "building:building", "review", { { "stories: 2", "stories: 4" } } },
   { "asce/rafter-span", south, "review", { framed("span: 12 ft", "span: 6 ft") } },
   { "asce/building-size", "building:building", "review", { { "mean_roof_height: 24 ft", "mean_roof_height: 19 ft" } } },
   { "asce/building-size", "building:building", "review", { { "  width: 31 ft", "  width: 20 ft" } } },
@@ -129,7 +130,8 @@ local cases = {
   { "iebc/gravity-increase", south, "fail", { framed("size: 2x12", "size: 2x4"), { "weight: 110 lb", "weight: 1200 lb" } } },
   { "osha/fall-protection", "jobsite:jobsite", "fail", { { "fall_protection: personal fall arrest", "fall_protection: none" } } },
   { "osha/fall-protection", "jobsite:jobsite", "fail", { { "rescue_plan: yes", "rescue_plan: no" } } },
-  { "osha/fall-protection", "jobsite:jobsite", "notApplicable", { { "working_height: 20 ft", "working_height: 5.99 ft" } } },
+  { "osha/fall-protection", "jobsite:jobsite", "review", { { "working_height: 20 ft", "working_height: 5.99 ft" } } }, -- the eave is 20 ft up
+  { "osha/fall-protection", "jobsite:jobsite", "notApplicable", { { "working_height: 20 ft", "working_height: 5.99 ft" }, { "eave_height: 20 ft", "eave_height: 5.99 ft" } } },
   { "osha/fall-protection", "jobsite:jobsite", "pass", { { "working_height: 20 ft", "working_height: 6 ft" } } },
   { "osha/fall-protection", "jobsite:jobsite", "fail", { { "fall_protection: personal fall arrest", "fall_protection: warning line" } } },
   { "osha/fall-protection", "jobsite:jobsite", "review", { { "fall_protection: personal fall arrest", "fall_protection: warning line" }, { "slope: 5/12", "slope: 4/12", 2 } } },

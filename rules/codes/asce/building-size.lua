@@ -7,7 +7,7 @@ return {
   check = function(building, book, design)
     -- Wind grows with the mean roof height, and its edge zones with height and least width.
     if building.mean_roof_height < building.eave_height then
-      review("The mean roof height is said to be below the lowest eave", building.mean_roof_height, building.eave_height)
+      review(format("The mean roof height is said to be %s, below the lowest eave at %s", building.mean_roof_height, building.eave_height))
     else
       shall.be_at_least("Mean roof height against the lowest eave", building.mean_roof_height, building.eave_height, ft)
     end

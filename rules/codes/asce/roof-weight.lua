@@ -8,7 +8,7 @@ return {
     -- Covering and deck alone weigh so much; rafters and a ceiling come on top.
     local least = plane:least_dead_load()
     if plane.dead_load < least then
-      review("The roof is said to weigh less than its covering and deck alone do, so that its members seem to have more to spare", plane.dead_load, least)
+      review(format("The roof is said to weigh %s, less than the %.2f psf of its covering and deck alone: its members seem to have more to spare than they do", plane.dead_load, least / (1 * psf)))
     elseif plane.covering:is("composition shingle") then
       should.be_at_least("Weight of the roof itself, whose shingles, deck and rafters weigh more as a rule,", plane.dead_load, book.usual_roof_dead_load)
     else

@@ -4,8 +4,14 @@ return {
   cite = "29 CFR 1926.501(b)(13)",
   about = "jobsite",
   -- The threshold is six feet or more.
-  applies = function(jobsite, book) return jobsite.working_height >= book.fall_protection_height end,
+  applies = function(jobsite, book, design)
+    return jobsite.working_height >= book.fall_protection_height or design.building.eave_height >= book.fall_protection_height
+  end,
   check = function(jobsite, book, design)
+    if jobsite.working_height < book.fall_protection_height then
+      review(format("The lowest unprotected edge is said to be %s up, but the lowest eave is %s above the ground: show what lies below each edge", jobsite.working_height, design.building.eave_height))
+      return
+    end
     if jobsite.fall_protection:is("warning line") then
       for _, plane in ipairs(design.roof.planes) do
         if plane.modules:count() > 0 then
