@@ -79,6 +79,23 @@ static bool plan_of(struct shape *out, const struct layout_plane *plane, struct 
  * out above another, but not over half of it. Our own choice. */
 static const double most_shared = 0.5;
 
+/* Do the upright boxes round both lie apart? Cheap, and so for most planes. */
+static bool is_surely_apart(const struct shape *a, const struct shape *b)
+{
+    struct point low[2], high[2];
+    const struct shape *both[2] = {a, b};
+    for (size_t i = 0; i < 2; i++) {
+        low[i] = high[i] = both[i]->corners[0];
+        for (size_t j = 1; j < both[i]->count; j++) {
+            struct point at = both[i]->corners[j];
+            low[i] = (struct point){fmin(low[i].x, at.x), fmin(low[i].y, at.y)};
+            high[i] = (struct point){fmax(high[i].x, at.x), fmax(high[i].y, at.y)};
+        }
+    }
+    return low[0].x >= high[1].x || low[1].x >= high[0].x || low[0].y >= high[1].y ||
+           low[1].y >= high[0].y;
+}
+
 static bool share_of(double *out, const struct layout_plane *a, const struct layout_plane *b,
                      struct working *working)
 {
@@ -88,6 +105,8 @@ static bool share_of(double *out, const struct layout_plane *a, const struct lay
     *out = 0;
     if (!plan_of(&both[0], a, working->arena) || !plan_of(&both[1], b, working->arena))
         return working_short(working);
+    if (is_surely_apart(&both[0], &both[1]))
+        return true;
     if (!layout_geos_union_area(&area[0], geos, both, 1) ||
         !layout_geos_union_area(&area[1], geos, both + 1, 1) ||
         !layout_geos_union_area(&area[2], geos, both, 2))
