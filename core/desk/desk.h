@@ -90,6 +90,8 @@ enum plumbrule_end desk_refuse(struct desk *desk, const char *code, const char *
                                const char *format, ...) __attribute__((format(printf, 4, 5)));
 /* Adds a word at the end. False: no memory. */
 bool words_add(struct words *words, const char *word, struct arena *arena);
+/* Is each folder of --books and --catalogues there, and may it be read? False: problems say. */
+bool desk_check_folders(struct desk *desk);
 /* Directories with books from --books and the environment; NULL: no memory. */
 const char *const *desk_book_directories(struct desk *desk);
 /* Takes files of sign-offs, which a shell puts among designs, out of the operands from `first` on;

@@ -3,7 +3,6 @@
 #include <getopt.h>
 #include <stdarg.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
 #include "date.h"
@@ -181,32 +180,6 @@ bool desk_parse(struct desk *desk, const struct command *command, int argc, char
         if (!words_add(&desk->operands, argv[optind], desk->arena))
             return false;
     return true;
-}
-
-/* The environment may name several folders, with colons between. */
-static bool add_environment(struct words *words, struct arena *arena)
-{
-    const char *at = getenv("PLUMBRULE_BOOKS");
-    while (at != NULL && *at != '\0') {
-        size_t length = strcspn(at, ":");
-        char *one = arena_copy(arena, at, length);
-        if (one == NULL || (length > 0 && !words_add(words, one, arena)))
-            return false;
-        at += length + (at[length] == ':');
-    }
-    return true;
-}
-
-const char *const *desk_book_directories(struct desk *desk)
-{
-    static const char *const none[] = {NULL};
-    struct words words = {0};
-    for (size_t i = 0; i < desk->given[FLAG_BOOKS].count; i++)
-        if (!words_add(&words, desk->given[FLAG_BOOKS].items[i], desk->arena))
-            return NULL;
-    if (!add_environment(&words, desk->arena))
-        return NULL;
-    return words.count > 0 ? words.items : none;
 }
 
 static bool is_signoffs(const char *path)

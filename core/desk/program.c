@@ -92,6 +92,8 @@ static enum plumbrule_end run_command(struct desk *desk, int argc, char **argv)
         help_write_command(&desk->out, command);
         return PLUMBRULE_STANDS;
     }
+    if (!desk_check_folders(desk))
+        return desk->problems.count > 0 ? PLUMBRULE_UNREAD : PLUMBRULE_NO_MEMORY;
     return command->run(desk);
 }
 

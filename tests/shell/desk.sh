@@ -268,6 +268,27 @@ PLUMBRULE_BOOKS=own ends 0 "--books goes before it" check stands.yaml
 out "heron-point: Town of Heron Point"
 PLUMBRULE_BOOKS=nowhere:own ends 0 "it may name several" "$PLUMBRULE" books
 out "heron-point: Ours"
+for command in "check stands.yaml --book heron-point" "rules --book heron-point" "draw stands.yaml" \
+    "compare stands.yaml --book heron-point" "prove heron-point" "lint heron-point" books; do
+    # shellcheck disable=SC2086 # words of a command line
+    ends 3 "${command%% *}: a folder of books that is not there" "$PLUMBRULE" $command --books books --books nowhere
+    err "nowhere: there is no such folder; --books takes a folder that holds rulebooks"
+    out_is_empty
+done
+ends 3 "a folder of catalogues that is not there" check stands.yaml --catalogues nowhere
+err "nowhere: there is no such folder; --catalogues takes a folder that holds catalogues"
+err "--catalogues equipment"
+ends 3 "a file instead of a folder" check stands.yaml --catalogues stands.yaml
+err "stands.yaml: this is a file; --catalogues takes the folder that holds catalogues"
+ends 3 "no name of a folder" check stands.yaml --catalogues ""
+err "there is no such folder"
+mkdir bare
+ends 0 "a folder that holds none is one" check stands.yaml --catalogues bare --books bare
+if [ "$(id -u)" -ne 0 ]; then
+    mkdir -m 0 locked
+    ends 3 "a folder that may not be read" check stands.yaml --books locked
+    err "locked: the folder may not be read"
+fi
 ends 0 "books are listed" "$PLUMBRULE" books --books books
 out "heron-point: Town of Heron Point"
 out "authority"
