@@ -95,8 +95,10 @@ static bool measure_straddling(double *width, struct layout_plane *plane,
     }
     struct layout_pair *pairs = arena_grow(layout->arena, layout->pairs, layout->pair_count,
                                            &layout->pair_capacity, sizeof *pairs);
-    if (pairs == NULL || !unfold_and_measure(width, plane, other, joint, working))
+    if (pairs == NULL)
         return working_short(working);
+    if (!unfold_and_measure(width, plane, other, joint, working))
+        return layout_unanswered(plane->object, working);
     layout->pairs = pairs;
     pairs[layout->pair_count++] =
         (struct layout_pair){{plane, other}, {joint->side, joint->other_side}, *width};

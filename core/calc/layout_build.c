@@ -50,9 +50,10 @@ static bool take_corners(struct layout_plane *plane, const struct fact *outline,
 {
     size_t count = outline->count;
     struct point *corners = arena_take(working->layout->arena, (count + 1) * sizeof *corners);
-    if (corners == NULL ||
-        !layout_outline_fault(&plane->fault, working->layout->geos, outline->is.points, count))
+    if (corners == NULL)
         return working_short(working);
+    if (!layout_outline_fault(&plane->fault, working->layout->geos, outline->is.points, count))
+        return layout_unanswered(plane->object, working);
     for (size_t i = 0; i < count; i++)
         corners[i] = outline->is.points[is_with_clock(outline) ? count - 1 - i : i];
     corners[count] = corners[0];
@@ -288,7 +289,7 @@ static bool read_obstruction(struct layout_obstruction *out, const struct object
         return read_box(out, thing, working);
     const struct fact *outline = object_fact(thing, SLOT_obstruction_outline);
     if (!layout_outline_fault(&fault, working->layout->geos, outline->is.points, outline->count))
-        return working_short(working);
+        return layout_unanswered(thing, working);
     if (fault != NULL)
         return working_beyond(working, "%s: obstruction %s cannot be measured", fault, thing->path);
     out->shape = (struct shape){outline->is.points, outline->count, true};

@@ -2,16 +2,26 @@
 
 #include <geos_c.h>
 #include <stdlib.h>
+#include <string.h>
 
 struct layout_geos {
     GEOSContextHandle_t context;
+    bool is_short; /* some call failed for want of memory */
 };
 
 enum { CHORDS_A_QUARTER = 64, ROOM_FOR_CONTEXT = 64 * 1024 };
 
+/* GEOS tells what it caught in the words of the exception. */
+static void hear(const char *message, void *context)
+{
+    struct layout_geos *geos = context;
+    if (strstr(message, "bad_alloc") != NULL)
+        geos->is_short = true;
+}
+
 struct layout_geos *layout_geos_new(void)
 {
-    struct layout_geos *geos = malloc(sizeof *geos);
+    struct layout_geos *geos = calloc(1, sizeof *geos);
     /* GEOS_init_r is the one call that does not catch its own want of memory: see first that there
      * is some. */
     void *room = malloc(ROOM_FOR_CONTEXT);
@@ -21,11 +31,18 @@ struct layout_geos *layout_geos_new(void)
         return NULL;
     }
     free(room);
-    geos->context = GEOS_init_r(); /* no handlers: nothing is printed */
-    if (geos->context != NULL)
+    geos->context = GEOS_init_r(); /* nothing is printed without a handler */
+    if (geos->context != NULL) {
+        GEOSContext_setErrorMessageHandler_r(geos->context, hear, geos);
         return geos;
+    }
     free(geos);
     return NULL;
+}
+
+bool layout_geos_is_short(const struct layout_geos *geos)
+{
+    return geos->is_short;
 }
 
 void layout_geos_free(struct layout_geos *geos)
@@ -79,8 +96,10 @@ static GEOSGeometry *collection_of(struct layout_geos *geos, const struct shape 
     GEOSGeometry **items = calloc(count + 1, sizeof(GEOSGeometry *));
     GEOSGeometry *all = NULL;
     size_t made = 0;
-    if (items == NULL)
+    if (items == NULL) {
+        geos->is_short = true;
         return NULL;
+    }
     while (made < count && (items[made] = geometry_of(geos, &shapes[made])) != NULL)
         made++;
     if (made == count)

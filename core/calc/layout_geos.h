@@ -8,6 +8,9 @@ struct layout_geos;
 /* NULL: no memory. GEOS never prints; a call that it cannot answer returns false. */
 struct layout_geos *layout_geos_new(void);
 void layout_geos_free(struct layout_geos *geos);
+/* Did some call fail for want of memory, in GEOS or on the way to it? (In an arena of the caller's,
+ * the arena says so.) */
+bool layout_geos_is_short(const struct layout_geos *geos);
 
 /* Is the outline a simple polygon? The reason why not is one of GEOS' own words. */
 bool layout_geos_is_simple(bool *is_simple, struct layout_geos *geos, const struct shape *outline);

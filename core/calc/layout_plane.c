@@ -63,6 +63,16 @@ bool layout_need_fact(const struct fact **out, const struct object *object, unsi
     return object_has(object, slot) || working_missing(working, object, slot);
 }
 
+bool layout_unanswered(const struct object *object, struct working *working)
+{
+    const struct layout *layout = working->layout;
+    if (layout_geos_is_short(layout->geos) || arena_is_short(layout->arena) ||
+        arena_is_short(working->arena))
+        return working_short(working);
+    return working_beyond(working, "the geometry of %s %s cannot be worked out", object->kind->name,
+                          object->path);
+}
+
 bool layout_build(struct readings **from, layout_part_builder *build, struct layout_plane *plane,
                   struct working *working)
 {
@@ -215,7 +225,7 @@ bool layout_covered_area(double *area, struct layout_plane *plane, struct workin
     /* Modules over each other are rare, and only then is a union needed. */
     if (has_overlap(plane) &&
         !layout_geos_union_area(area, working->layout->geos, shapes, plane->module_count))
-        return working_short(working);
+        return layout_unanswered(plane->object, working);
     plane->covered_area = *area;
     return true;
 }

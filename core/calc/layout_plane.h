@@ -102,6 +102,9 @@ bool layout_planes_open(struct layout_plane ***out, size_t *count, unsigned part
 /* A POINT, POINTS or WORD_LIST fact. False: stop is set. */
 bool layout_need_fact(const struct fact **out, const struct object *object, unsigned slot,
                       struct working *working);
+/* After geometry that gave no answer: no memory, or it cannot be worked out for this thing, which
+ * are told apart. Sets the stop; always false. */
+bool layout_unanswered(const struct object *object, struct working *working);
 struct shape layout_outline_of(const struct layout_plane *plane);
 struct shape layout_ring_of(const struct layout_plane *plane); /* its rim without the inside */
 struct shape layout_side_of(const struct layout_plane *plane, size_t side);

@@ -29,12 +29,12 @@ static bool open_graph(struct layout_plane *plane, struct working *working)
     if (plane->pathway != NULL)
         return true;
     if (!layout_things_of(&things, &count, plane, working->layout->geos, arena))
-        return working_short(working);
+        return layout_unanswered(plane->object, working);
     struct pathway_roof roof = {plane->corners, plane->edges, plane->count, things, count};
     struct pathway_graph *graph = pathway_graph_new(&roof, arena);
     if (graph == NULL || !pathway_width(&plane->pathway_width, &plane->bare_width, graph,
                                         working->layout->geos, arena))
-        return working_short(working);
+        return layout_unanswered(plane->object, working);
     plane->pathway = graph;
     return true;
 }

@@ -201,6 +201,14 @@ static bool end_finding(struct judge *judge)
     return room_keep_working(judge) && finding->message != NULL;
 }
 
+/* Each thing is within its limit, but all together are too much: from here on it is not run. */
+static void give_up_spent(struct judge *judge, unsigned line)
+{
+    const char *message = limits_sentence_of_rule(judge);
+    judge->gave_up = message != NULL ? message : "the rule ran away";
+    add_problem(judge, "rule-budget", line, judge->gave_up);
+}
+
 /* One finding: one rule about one thing. The card's table is at card_index. */
 static bool judge_thing(struct judge *judge, struct running *running, int card_index, size_t order)
 {
@@ -211,6 +219,8 @@ static bool judge_thing(struct judge *judge, struct running *running, int card_i
     /* cppcheck-suppress autoVariables ; both ways out below take it back */
     judge->frame = &frame;
     finding->outcome = OUTCOME_OPEN;
+    if (judge->gave_up == NULL && limits_rule_is_spent(judge))
+        give_up_spent(judge, running->check_line);
     if (judge->gave_up != NULL) { /* it would run away from every thing, each time for long */
         note_test(judge, RELATION_BROKEN, OUTCOME_OPEN, judge->gave_up);
         judge->frame = NULL;
@@ -225,6 +235,7 @@ static bool judge_thing(struct judge *judge, struct running *running, int card_i
     else if (ran)
         finding->outcome = OUTCOME_NOT_APPLICABLE;
     judge->frame = NULL;
+    limits_count_reads(judge);
     return end_finding(judge);
 }
 
@@ -296,6 +307,7 @@ static bool judge_rule(struct judge *judge, size_t at)
     struct running running = {.judge = judge, .text = text, .card = &card};
     judge->gave_up = NULL;
     judge->rule_results = 0;
+    judge->rule_work = 0;
     if (text == NULL || !keep_text(judge->findings, text))
         return false;
     if (text->wrong != NULL) {

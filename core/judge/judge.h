@@ -8,7 +8,9 @@
 struct judge_limits {
     /* Lua instructions per call of a rule's function, memory it takes and long work in C counted as
      * such; usual: 2 000 000. In a design of more than 1000 things a rule may take longer by as
-     * much as there are more. */
+     * much as there are more. For all things together a rule may take 50 times as much, and a
+     * 200th of it more for each thing of the design; a fact that a finding rests on counts as 40
+     * instructions there. */
     long instructions;
     size_t memory;  /* bytes of Lua memory in all; usual: 64 MiB */
     size_t results; /* tests recorded in one finding, 50 times as many by one rule; usual: 2 000 */
@@ -38,9 +40,10 @@ bool judge_read_card(struct card *out, struct judge *judge, const struct rule *r
 
 /* Runs every rule that holds over every thing it is about. Findings go to `findings` in its arena;
  * what is broken in a rule is a problem of weight PROBLEM_RULE and its finding is open; the others
- * still run. A rule that ran past a limit is not run again in this review: its further findings are
- * open, too. A rule's file is run afresh for each review; what it keeps in locals lasts from one
- * thing to the next, not to the next review. `working` is the review's. False: no memory. */
+ * still run. A rule that ran past a limit, for one thing or for all together, is not run again in
+ * this review: its further findings are open, too. A rule's file is run afresh for each review;
+ * what it keeps in locals lasts from one thing to the next, not to the next review. `working` is
+ * the review's. False: no memory. */
 bool judge_review(struct findings *findings, struct judge *judge, const struct design *design,
                   const struct rulebook *rulebook, struct working *working,
                   struct problems *problems);

@@ -87,6 +87,8 @@ struct judge {
     enum runaway runaway;     /* of the call that runs */
     long budget;              /* of each call, for this design */
     long instructions;        /* spent by the call that runs */
+    long rule_budget;         /* of all calls of one rule, for this design */
+    long rule_work;           /* spent by the rule so far */
     size_t results;           /* recorded in the finding */
     size_t rule_results;      /* recorded in all findings of the rule */
     struct arena *arena;      /* the judge's own, for compiled files */

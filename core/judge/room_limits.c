@@ -13,6 +13,9 @@ enum {
     ARGUMENTS = 250,          /* handed on by "...": each call copies them in one instruction */
     RESERVE = 1024 * 1024,    /* beyond the cap, so that the rule can be stopped at its line */
     BYTES_PER_INSTRUCTION = 64,
+    CALLS_FULL = 50,        /* of one rule, that may each take the usual budget */
+    SHARE_OF_A_THING = 200, /* and a part of it for every thing of the design, if it takes more */
+    INSTRUCTIONS_PER_READ = 40, /* of a fact that a finding rests on: so long it takes */
     SWEPT_PER_INSTRUCTION = 256 /* bytes that a collection looks through */
 };
 
@@ -65,6 +68,24 @@ void *limits_allocate(void *context, void *block, size_t old_size, size_t new_si
     return moved;
 }
 
+bool limits_rule_is_spent(struct judge *judge)
+{
+    return judge->rule_work > judge->rule_budget;
+}
+
+void limits_count_reads(struct judge *judge)
+{
+    judge->rule_work += (long)judge->working->read_count * INSTRUCTIONS_PER_READ;
+}
+
+const char *limits_sentence_of_rule(struct judge *judge)
+{
+    return arena_format(judge->page,
+                        "the rule ran past its budget of %ld instructions for all things together, "
+                        "so it was not asked about the rest",
+                        judge->rule_budget);
+}
+
 const char *limits_sentence(struct judge *judge, enum runaway runaway)
 {
     size_t memory = judge->limits.memory;
@@ -98,6 +119,7 @@ static void watch(lua_State *lua, lua_Debug *activation)
 {
     struct judge *judge = room_judge(lua);
     judge->instructions += judge->period;
+    judge->rule_work += judge->period;
     if (judge->is_full)
         sweep(judge);
     if (lua_getlocal(lua, activation, -ARGUMENTS) != NULL) {
@@ -122,7 +144,9 @@ void room_charge(lua_State *lua, size_t work)
 {
     struct judge *judge = room_judge(lua);
     long limit = judge->budget;
-    judge->instructions += work < (size_t)limit ? (long)work : limit;
+    long counted = work < (size_t)limit ? (long)work : limit;
+    judge->instructions += counted;
+    judge->rule_work += counted;
     if (judge->instructions <= limit)
         return;
     judge->runaway = RUNAWAY_BUDGET;
@@ -172,4 +196,7 @@ void limits_fit(struct judge *judge, const struct design *design)
     double share = things > USUAL_THINGS ? (double)things / USUAL_THINGS : 1;
     double budget = share * (double)judge->limits.instructions;
     judge->budget = budget < (double)(LONG_MAX / 4) ? (long)budget : LONG_MAX / 4;
+    double all =
+        ((double)things / SHARE_OF_A_THING + CALLS_FULL) * (double)judge->limits.instructions;
+    judge->rule_budget = all < (double)(LONG_MAX / 4) ? (long)all : LONG_MAX / 4;
 }

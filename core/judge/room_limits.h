@@ -12,6 +12,13 @@ void *limits_allocate(void *context, void *block, size_t old_size, size_t new_si
 /* Before and after each protected call: the limits hold between them. */
 void limits_start(struct judge *judge);
 void limits_end(struct judge *judge);
+/* Has the rule taken more in all its calls than one may in a review? What it looks at of every
+ * other thing, for every thing, adds up. */
+bool limits_rule_is_spent(struct judge *judge);
+/* Counts the facts that the finding rests on as work of the rule. */
+void limits_count_reads(struct judge *judge);
+/* What to say of a rule that is spent. NULL: no memory. */
+const char *limits_sentence_of_rule(struct judge *judge);
 /* What to say of a rule that was stopped. NULL: no memory. */
 const char *limits_sentence(struct judge *judge, enum runaway runaway);
 

@@ -73,6 +73,35 @@ function TestRules:test_endless_loops()
   broken("while true do end\nreturn {}\n", "rule-budget", 1, 0, "budget of")
 end
 
+-- Each module for itself is within the limit; what all take together is not.
+function TestRules:test_much_work_for_each_of_many()
+  local lines = { HOUSE, "module_models: [{name: Q, rated_power: 400 W}]\nmodules:\n" }
+  for i = 1, 90 do lines[#lines + 1] = ("  - {name: m%d, plane: south, model: Q}\n"):format(i) end
+  local function judged(loops)
+    make_book("trial", { odd = rule(("for i = 1, %d do end\nshall.be('It ends', true)"):format(loops)):gsub("roof_plane", "module"), good = GOOD })
+    return plumb.check(table.concat(lines), { books = { "trial" }, directory = plumb.folder() .. "/books" })
+  end
+  local function kinds(report)
+    local counts = { pass = 0, open = 0 }
+    for _, finding in ipairs(report.findings) do
+      if finding.rule == "trial/odd" then counts[finding.kind] = counts[finding.kind] + 1 end
+    end
+    return counts
+  end
+  local report = judged(1000000)
+  lu.assertEquals(report.exit, 0)
+  lu.assertEquals(kinds(report), { pass = 90, open = 0 })
+  report = judged(1900000)
+  lu.assertEquals(report.exit, 4)
+  lu.assertEquals(#report.problems, 1)
+  lu.assertEquals(report.problems[1].code, "rule-budget")
+  lu.assertStrContains(report.problems[1].message, "for all things together")
+  local counts = kinds(report)
+  lu.assertEquals(counts.pass + counts.open, 90)
+  lu.assertTrue(counts.pass > 40 and counts.open > 20, "what was judged stands, the rest is open")
+  lu.assertEquals(plumb.find(report, "trial/good").kind, "pass")
+end
+
 function TestRules:test_endless_memory()
   broken_check('local s = "x"\nwhile true do s = format("%s%s", s, s) end', "rule-memory", "too large", 7)
   broken_check("local function deep() return 1 + deep() end\ndeep()", "rule-memory", "too large")

@@ -1,5 +1,8 @@
 /* Roof geometry: every method on cases that were worked by hand, and what is refused. */
 #include "layout.h"
+
+#include <geos_c.h>
+
 #include "../layout/roof_trial.h"
 #include "check.h"
 
@@ -57,6 +60,21 @@ static enum stop_kind stop_of(struct trial *trial, const struct object *about, c
 {
     struct amount results[CALCULATOR_RESULTS];
     return ask(results, trial, about, method, given, count) ? STOP_NONE : trial->working.stop.kind;
+}
+
+/* Does GEOS give no answer, without a want of memory? */
+static bool *geos_fails(void)
+{
+    static bool fails;
+    return &fails;
+}
+
+char __real_GEOSisValid_r(GEOSContextHandle_t handle, const GEOSGeometry *geometry);
+char __wrap_GEOSisValid_r(GEOSContextHandle_t handle, const GEOSGeometry *geometry);
+
+char __wrap_GEOSisValid_r(GEOSContextHandle_t handle, const GEOSGeometry *geometry)
+{
+    return *geos_fails() ? 2 : __real_GEOSisValid_r(handle, geometry);
 }
 
 static void test_areas(void)
@@ -315,6 +333,13 @@ static void test_neighbours(void)
     /* Laid flat about the hip, the ridge's end is free up to the end's other hip. */
     double straddling = answer(&trial, south, "straddling_pathway_width", &hip, 1);
     CHECK(straddling > 1.5 && straddling <= 2 + 1e-9, "up the hip, over both");
+    working_close(&trial.working);
+    plain(&trial, south, "pathway_width"); /* every outline is looked at but the one laid flat */
+    answer(&trial, south, "adjacent_pathway_width", &hip, 1);
+    *geos_fails() = true;
+    CHECK(stop_of(&trial, south, "straddling_pathway_width", &hip, 1) == STOP_BEYOND,
+          "what cannot be worked out is no want of memory");
+    *geos_fails() = false;
     north->facts[SLOT_roof_plane_plan_origin].state = FACT_MISSING;
     working_close(&trial.working);
     CHECK(stop_of(&trial, south, "adjacent_pathway_width", NULL, 0) == STOP_MISSING,
