@@ -1,13 +1,17 @@
 #include "problem.h"
 
+#include "text.h"
+
 struct problem *problems_add(struct problems *problems, enum problem_weight weight,
                              const char *code, struct place place, const char *format, ...)
 {
     va_list arguments;
 
     va_start(arguments, format);
-    const char *message = arena_format_list(problems->arena, format, arguments);
+    char *message = arena_format_list(problems->arena, format, arguments);
     va_end(arguments);
+    if (message)
+        text_mend(message); /* names are quoted up to some bytes */
 
     struct problem *items = NULL;
     if (message)

@@ -182,6 +182,27 @@ size_t text_cut(const char *bytes, size_t length, size_t most)
     return end;
 }
 
+/* Bytes of the code point that such a byte begins; 0: it begins none of several. */
+static size_t wanted_bytes(unsigned char byte)
+{
+    return byte < 0xC2 || byte > 0xF4 ? 0 : byte < 0xE0 ? 2 : byte < 0xF0 ? 3 : 4;
+}
+
+void text_mend(char *text)
+{
+    size_t at = text_plain_length(text, strlen(text)), kept = at;
+    while (text[at] != '\0') {
+        size_t length = 1, whole = wanted_bytes((unsigned char)text[at]);
+        while (length < whole && ((unsigned char)text[at + length] & 0xC0) == 0x80)
+            length++;
+        bool is_cut = length < whole;
+        for (size_t i = 0; i < length && !is_cut; i++)
+            text[kept++] = text[at + i];
+        at += length;
+    }
+    text[kept] = '\0';
+}
+
 void text_append(char *buffer, size_t size, const char *text)
 {
     size_t used = strlen(buffer), length = strlen(text), room = size - used - 1;

@@ -41,6 +41,8 @@ size_t text_count_points(const char *bytes, size_t length);
 bool text_is_utf8(const char *bytes, size_t length, size_t *at);
 /* The most bytes, `most` at most, that end at the end of a code point. */
 size_t text_cut(const char *bytes, size_t length, size_t most);
+/* Takes out what is left of code points that were cut in two, as a precision of printf does. */
+void text_mend(char *text);
 /* Adds to the text in a buffer of `size` bytes what fits, up to the end of a code point. */
 void text_append(char *buffer, size_t size, const char *text);
 /* Edit distance for suggestions (two neighbours swapped are one edit), at most `limit` + 1. */

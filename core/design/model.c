@@ -17,23 +17,8 @@ static const struct vocabulary vocabularies[VOCABULARY_COUNT] = {
 #undef VOCABULARY
 };
 
-#define QUANTITY(...)
-#define NUMBER(...)
-#define COUNT(...)
-#define CHOICE(...)
-#define WORDS(...)
-#define WORD_LIST(...)
-#define TEXT(...)
-#define TEXTS(...)
-#define YESNO(...)
-#define DATE(...)
-#define POINT(...)
-#define POINTS(...)
-#define ONE(...)
-#define LIST(...)
-#define REFERENCE(...)
-#define REFERENCES(...)
-#define INVERSE(...)
+#include "facts/pass_over.facts"
+#undef ABSENT_MEANS
 #define ABSENT_MEANS(slot, means, why) [SLOT_OF(OF, slot)] = {means, why},
 #define BEGIN(kind)                    static const struct absence absence_of_##kind[SLOT_COUNT_##kind + 1] = {
 #define END(kind)                                                                                  \
@@ -43,15 +28,30 @@ static const struct vocabulary vocabularies[VOCABULARY_COUNT] = {
 #include "facts/all.facts"
 #include "facts/forget.facts"
 
+/* What a person might write, where a number out of the range alone would be a strange one. */
+#include "facts/pass_over.facts"
+#undef EXAMPLE
+#define EXAMPLE(slot, number) [SLOT_OF(OF, slot)] = (number),
+#define BEGIN(kind)           static const double example_of_##kind[SLOT_COUNT_##kind + 1] = {
+#define END(kind)                                                                                  \
+    [SLOT_COUNT_##kind] = 0                                                                        \
+    }                                                                                              \
+    ;
+#include "facts/all.facts"
+#include "facts/forget.facts"
+
+#define USUAL_PASTE(of)    example_of_##of
+#define USUAL_OF(of)       USUAL_PASTE(of)
+#define USUAL(slot)        .usual = &USUAL_OF(OF)[SLOT_OF(OF, slot)]
 #define COMMON(slot, says) .name = #slot, .sentence = says
 #define ROW(slot, ...)     [SLOT_OF(OF, slot)] = {__VA_ARGS__},
 #define QUANTITY(slot, of_measure, of_unit, from, to, says)                                        \
     ROW(slot, COMMON(slot, says), .type = TYPE_QUANTITY, .measure = of_measure, .unit = of_unit,   \
-        .low = from, .high = to)
+        .low = from, .high = to, USUAL(slot))
 #define NUMBER(slot, from, to, says)                                                               \
-    ROW(slot, COMMON(slot, says), .type = TYPE_NUMBER, .low = from, .high = to)
+    ROW(slot, COMMON(slot, says), .type = TYPE_NUMBER, .low = from, .high = to, USUAL(slot))
 #define COUNT(slot, from, to, says)                                                                \
-    ROW(slot, COMMON(slot, says), .type = TYPE_COUNT, .low = from, .high = to)
+    ROW(slot, COMMON(slot, says), .type = TYPE_COUNT, .low = from, .high = to, USUAL(slot))
 #define CHOICE(slot, words, says)                                                                  \
     ROW(slot, COMMON(slot, says), .type = TYPE_CHOICE, .vocabulary = &vocabularies[WORDS_##words])
 #define WORDS(slot, words, says)                                                                   \
@@ -72,6 +72,7 @@ static const struct vocabulary vocabularies[VOCABULARY_COUNT] = {
     ROW(slot, COMMON(slot, says), .type = TYPE_REFERENCES, .kinds = to)
 #define INVERSE(slot, of, by, says)                                                                \
     ROW(slot, COMMON(slot, says), .type = TYPE_INVERSE, .kind = KIND_##of, .via = SLOT_##of##_##by)
+#define EXAMPLE(...)
 #define ABSENT_MEANS(...)
 #define BEGIN(kind) static const struct fact_row rows_of_##kind[] = {
 #define END(kind)                                                                                  \
@@ -130,9 +131,11 @@ const char *vocabulary_find(const struct vocabulary *vocabulary, const char *wor
     return NULL;
 }
 
-/* A number in the middle of the range, but a round one. */
+/* The one that is said, else a round number in the range. */
 static double example_number(const struct fact_row *row)
 {
+    if (*row->usual != 0)
+        return *row->usual;
     static const double round[] = {1, 2, 4, 10, 24, 40, 60, 120, 240, 0.5, 0.1, 0, -0.3};
     for (size_t i = 0; i < sizeof round / sizeof round[0]; i++)
         if (round[i] >= row->low && round[i] <= row->high)

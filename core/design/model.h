@@ -60,6 +60,7 @@ struct fact_row {
     enum measure measure;                /* QUANTITY */
     const char *unit;                    /* QUANTITY: usual unit; low and high are in it */
     double low, high;                    /* QUANTITY, NUMBER, COUNT: inclusive range */
+    const double *usual;                 /* QUANTITY, NUMBER, COUNT: an example; 0: none */
     const struct vocabulary *vocabulary; /* CHOICE, WORDS, WORD_LIST */
     enum kind_id kind;                   /* ONE, LIST, INVERSE */
     kind_set kinds;                      /* REFERENCE, REFERENCES */
@@ -104,6 +105,7 @@ struct kind {
 #define REFERENCES(slot, ...) SLOT_OF(OF, slot),
 #define INVERSE(slot, ...)    SLOT_OF(OF, slot),
 #define ABSENT_MEANS(slot, ...)
+#define EXAMPLE(slot, ...)
 #define BEGIN(kind)                                                                                \
     enum slot_of_##kind                                                                            \
     {

@@ -29,8 +29,13 @@ static struct problem *tell(struct complaints *complaints, struct place place, c
 
 static void set_example(struct complaints *complaints, struct problem *problem, const char *example)
 {
-    if (problem != NULL && example != NULL)
-        problem->example = arena_copy(complaints->problems->arena, example, strlen(example));
+    char *kept = problem != NULL && example != NULL
+                     ? arena_copy(complaints->problems->arena, example, strlen(example))
+                     : NULL;
+    if (kept == NULL)
+        return;
+    text_mend(kept);
+    problem->example = kept;
 }
 
 static struct place place_of(const struct complaints *complaints, const struct node *node)

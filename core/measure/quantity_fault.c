@@ -59,7 +59,8 @@ void fault_write_need(char *buffer, size_t size, const struct dimension *want)
     }
     unit_write_names(names, sizeof names, *want);
     snprintf(buffer, size, "%s is needed, such as %s; units: %s%s", kind,
-             measure_row_at(measure)->example, names, measure == ANGLE ? ", or a slope 4/12" : "");
+             measure_row_at(measure)->example, names,
+             measure == ANGLE ? ", or a slope as 4/12, 4:12 or 4 in 12" : "");
 }
 
 void fault_write_text(char *buffer, size_t size, const char *text, size_t length)

@@ -147,7 +147,7 @@ static bool read_part(const struct reading *reading, size_t from, int depth, str
     struct part_number number;
     struct unit_reading unit;
 
-    if (!reading_number(reading, from, &number))
+    if (!reading_number(reading, from, &number) || !reading_rise_in_run(reading, from, &number))
         return false;
     size_t start = from + number.length;
     while (start < plain->length && plain->bytes[start] == ' ')

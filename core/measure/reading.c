@@ -134,3 +134,33 @@ bool reading_number(const struct reading *reading, size_t from, struct part_numb
     out->value *= factor;
     return true;
 }
+
+bool reading_rise_in_run(const struct reading *reading, size_t from, struct part_number *number)
+{
+    static const char between[] = "in";
+    enum { LETTERS = sizeof between - 1 };
+    const char *text = reading->plain.bytes + from + number->length;
+    size_t length = reading->plain.length - from - number->length, at = 0;
+    double run;
+
+    if (from != 0 || number->run != 0 || reading->want == NULL ||
+        !dimension_is_same(*reading->want, measure_dimension(ANGLE)))
+        return true;
+    char gap = length > 0 ? text[0] : '\0'; /* "4 in 12", "4-in-12", "4in12" */
+    at += gap == ' ' || gap == '-';
+    if (length < at + LETTERS || strncmp(text + at, between, LETTERS) != 0)
+        return true;
+    at += LETTERS;
+    at += at < length && (text[at] == ' ' || text[at] == '-');
+    size_t digits = plain_number_length(text + at, length - at);
+    if (digits == 0 || at + digits != length || !number_read(&run, text + at, digits))
+        return true;
+    if (!(run > 0))
+        return reading_refuse(reading, "number-bad", from, "divides by zero");
+    *number = (struct part_number){.value = number->value / run,
+                                   .length = reading->plain.length,
+                                   .rise = number->value,
+                                   .run = run,
+                                   .is_ratio = true};
+    return true;
+}

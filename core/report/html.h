@@ -110,6 +110,8 @@ void html_steps(struct html *html, const struct finding *finding);
 bool html_has_sheet(const struct finding *finding);
 size_t html_sheet_number(const struct html *html, size_t at);
 void html_steps_or_sheet(struct html *html, size_t at, bool in_place);
+/* Where many findings are open: the facts that most of them wait for. */
+void html_wanted(struct html *html);
 /* What needs action, each with its number and what it says, linked. */
 void html_actions(struct html *html);
 /* Every fact that is missing and not yet told, those inside the ways of a group too. The first one

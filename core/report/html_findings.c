@@ -1,6 +1,7 @@
 /* All findings, grouped by what there is to do. */
 #include "block.h"
 #include "html.h"
+#include "wanted.h"
 
 static const struct {
     const char *title, *says;
@@ -142,6 +143,29 @@ static void write_group(struct html *html, enum html_group group, size_t *number
                 write_standing(html, i);
             else
                 html_finding(html, i, group < GROUP_STANDS ? ++*number : 0);
+    html_close(html);
+}
+
+void html_wanted(struct html *html)
+{
+    static const char *const heads[] = {"Fact", "Findings that wait", "For example", NULL};
+    const struct findings *findings = html->report->findings;
+    struct wanted *wanted;
+    size_t count = 0;
+    if (findings == NULL || !wanted_collect(&wanted, &count, findings, html->arena) || count == 0)
+        return; /* without memory the arena is short, which is asked at the end */
+    html_open(html, "section", NULL);
+    html_put(html, "h2", NULL, "Give these facts first");
+    html_put(html, "p", NULL, html_text(html, wanted_text(findings, html->arena)));
+    html_table(html, "wanted", "Facts that most findings wait for", heads);
+    for (size_t i = 0; i < count; i++) {
+        const char *cells[] = {
+            wanted[i].missing->fact,
+            html_text(html, arena_format(html->arena, "%zu", wanted[i].findings)),
+            wanted[i].missing->example};
+        html_row(html, cells, sizeof cells / sizeof cells[0]);
+    }
+    html_table_end(html);
     html_close(html);
 }
 

@@ -174,6 +174,7 @@ void html_head(struct html *html)
     html_put(html, "p", "kicker", "Design review, rooftop photovoltaics");
     html_put(html, "h1", NULL, title != NULL ? title : report->design_path);
     write_verdict(html, code);
+    html_wanted(html);
     html_actions(html);
     write_facts(html);
     html_open(html, "p", "short-caution");

@@ -6,6 +6,7 @@
 #include "assumed.h"
 #include "block.h"
 #include "unread.h"
+#include "wanted.h"
 
 enum { USUAL_WIDTH = 80, LEAST_WIDTH = 40 };
 
@@ -264,9 +265,34 @@ static void write_result(struct page *page, const struct report *report)
     text_add(page->out, "\n", 1);
 }
 
+/* What lets most open findings go on, the most first. */
+static bool write_wanted(struct page *page, const struct report *report, struct arena *arena)
+{
+    struct wanted *wanted;
+    size_t count;
+    const char *text = wanted_text(report->findings, arena);
+    if (text == NULL || !wanted_collect(&wanted, &count, report->findings, arena))
+        return false;
+    if (count > 0) {
+        page_heading(page, STYLE_STRONG, "Give these facts first");
+        page_paragraph(page, 0, NULL, STYLE_PLAIN, 0, text);
+    }
+    for (size_t i = 0; i < count; i++) {
+        const struct missing *missing = wanted[i].missing;
+        const char *label = arena_format(arena, "%6zu", wanted[i].findings);
+        const char *example = missing->example != NULL ? missing->example : "";
+        const char *line =
+            ARENA_JOIN(arena, missing->fact, example[0] != '\0' ? ", for example: " : "", example);
+        if (label == NULL || line == NULL)
+            return false;
+        page_paragraph(page, 0, label, STYLE_UNSURE, 8, line);
+    }
+    return true;
+}
+
 static bool write_findings(struct page *page, const struct report *report, struct arena *arena)
 {
-    return write_actions(page, report, arena) &&
+    return write_wanted(page, report, arena) && write_actions(page, report, arena) &&
            write_outcome(page, report, OUTCOME_PASS, "Stands, with the least margin", arena) &&
            write_outcome(page, report, OUTCOME_INFORMATIONAL, "To know", arena) &&
            write_outcome(page, report, OUTCOME_NOT_APPLICABLE, "Does not apply", arena) &&

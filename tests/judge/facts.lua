@@ -56,7 +56,7 @@ function facts.read(top)
         if word == "ABSENT_MEANS" then
           local parts = parts_of(inside)
           kind.rows[parts[1]].absent = parts[2]
-        elseif word then
+        elseif word and word ~= "EXAMPLE" then
           local row = read_row(word, parts_of(inside))
           kind.rows[#kind.rows + 1] = row
           kind.rows[row.name] = row

@@ -166,10 +166,10 @@ function TestFacts:test_unknown_words()
 end
 
 function TestFacts:test_units()
-  refused(HEAD .. "site: {elevation: 40 V}\n", "3:22 unit-wrong", '"40 V" is a voltage; a length is needed', "elevation: 1 ft")
+  refused(HEAD .. "site: {elevation: 40 V}\n", "3:22 unit-wrong", '"40 V" is a voltage; a length is needed', "elevation: 350 ft")
   refused(HEAD .. "site: {elevation: 40}\n", "3:19 unit-missing", '"40" has no unit; a length is needed, such as 18 in; units: in, ft')
   refused(HEAD .. "site: {elevation: 40 furlong}\n", "3:22 unit-unknown", '"furlong" is no unit known here')
-  refused(HEAD .. "roof: {planes: [{name: s, slope: 20}]}\n", "3:34 unit-missing", "or a slope 4/12", "slope: 4/12")
+  refused(HEAD .. "roof: {planes: [{name: s, slope: 20}]}\n", "3:34 unit-missing", "or a slope as 4/12", "slope: 4/12")
   refused(HEAD .. "site: {design_low_temperature: -10 deg}\n", "3:36 unit-wrong", "is an angle; a temperature is needed")
   refused(HEAD .. "building: {mean_roof_height: '14,5 m'}\n", "3:31 number-bad", "write it with a point")
 end
@@ -180,7 +180,7 @@ function TestFacts:test_numbers_that_are_none()
   refused(HEAD .. "site: {elevation: inf ft}\n", "3:19 number-bad", "not a finite number")
   refused(HEAD .. "site: {elevation: -inf ft}\n", "3:19 number-bad", "not a finite number")
   refused(HEAD .. "site: {elevation: 1e999 ft}\n", "3:19 range", "too large or too small")
-  refused(HEAD .. "building: {stories: .inf}\n", "3:21 count", "a whole number is needed", "stories: 1")
+  refused(HEAD .. "building: {stories: .inf}\n", "3:21 count", "a whole number is needed", "stories: 2")
   refused(HEAD .. "building: {stories: 1.5}\n", "3:22 count", "a whole number is needed")
   refused(HEAD .. "site: {elevation: -40000 ft}\n", "3:19 range", "believable values run from -300 to 15000 ft")
 end

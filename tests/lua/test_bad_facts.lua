@@ -39,6 +39,34 @@ function TestBadFacts:test_words_and_lists_of_words()
   refused(plane("edges: [eave, [rake], ridge, rake]"), "node-type", "is needed here")
 end
 
+-- Whatever a long word is cut at, what is told of it stays text.
+function TestBadFacts:test_long_words_are_cut_between_letters()
+  for length = 74, 84 do
+    local path = plumb.folder() .. "/long.yaml"
+    plumb.write(path, "title: House\nproject: {permit_application_date: 2026-08-03}\n" .. plane("covering: " .. ("x"):rep(length) .. "élan" .. ("€"):rep(9)) .. "\n")
+    local output, exit = plumb.run({ "check", path, "--book", "marrow-bay", "--format", "json" })
+    lu.assertEquals(exit, 3)
+    local message = cjson.decode(output).problems[1].message
+    lu.assertStrContains(message, "there is no covering 'xxx")
+    lu.assertEquals(plumb.count(message, "\u{FFFD}"), 0, message)
+    lu.assertNotNil(utf8.len(message))
+  end
+end
+
+function TestBadFacts:test_a_slope_as_roofers_say_it()
+  local path = plumb.folder() .. "/slope.yaml"
+  local function written(slope)
+    plumb.write(path, "title: House\nproject: {permit_application_date: 2026-08-03}\n" .. plane("slope: " .. slope) .. "\n")
+    local output, exit = plumb.run({ "check", path, "--book", "marrow-bay", "--format", "json", "--with-working" })
+    return output:gsub(slope, "S"), exit
+  end
+  local one, exit = written("5/12")
+  lu.assertEquals(exit, 2)
+  lu.assertEquals({ written("5 in 12") }, { one, exit })
+  refused(plane("slope: 5 in"), "unit-wrong", "or a slope as 4/12, 4:12 or 4 in 12")
+  refused(plane("slope: 5"), "unit-missing", "or a slope as 4/12, 4:12 or 4 in 12")
+end
+
 function TestBadFacts:test_counts_and_numbers()
   refused(plane("layers: 1.5"), "count", "a whole number is needed, not '1.5'")
   refused(plane("layers: many"), "count", "a whole number is needed, not 'many'")

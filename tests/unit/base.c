@@ -226,6 +226,9 @@ static void check_utf8(void)
     CHECK(text_cut("é€a", 6, 5) == 5 && text_cut("é€a", 6, 4) == 2 && text_cut("é", 2, 1) == 0 &&
               text_cut("é", 2, 9) == 2,
           "cut at code points");
+    char cut[] = "a\xC3 \xE2\x82' \xF0\x9F\x8C\xA1 \xC3\xA9 \xFF \xF0\x9F\x8C";
+    text_mend(cut);
+    CHECK_TEXT(cut, "a ' \xF0\x9F\x8C\xA1 \xC3\xA9 \xFF ", "what was cut in two is taken out");
 }
 
 static void check_nearness(void)
