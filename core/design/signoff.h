@@ -11,8 +11,9 @@ struct signoff {
     const char *by, *license; /* who signed, and by what right */
     const char *why;
     const char *digest; /* SHA-256 of the design's file as it was signed, 64 hexadecimal digits */
-    struct date on;     /* the day it was signed */
-    struct date until;  /* year 0: it ends only when the design changes */
+    const char *equipment; /* of the entries of catalogues that it used then, or NULL: not said */
+    struct date on;        /* the day it was signed */
+    struct date until;     /* year 0: it ends only when the design or its equipment changes */
     struct place place;
 };
 

@@ -134,9 +134,25 @@ static bool is_choice(const struct flag *flag, const char *argument)
     return flag->choices == NULL;
 }
 
-static bool take(struct desk *desk, enum flag_id id, const char *argument)
+/* Nothing, or another option of the command: what was meant is not there. */
+static bool is_argument(const struct command *command, const char *argument)
+{
+    for (size_t i = 0; command->flags[i] != FLAG_COUNT; i++)
+        if (strncmp(argument, "--", 2) == 0 &&
+            strcmp(argument + 2, flag_at(command->flags[i])->name) == 0)
+            return false;
+    return argument[0] != '\0';
+}
+
+static bool take(struct desk *desk, const struct command *command, enum flag_id id,
+                 const char *argument)
 {
     const struct flag *flag = flag_at(id);
+    if (argument != NULL && !is_argument(command, argument)) {
+        desk_refuse(desk, "option-argument", NULL, "--%s needs %s, not '%s'", flag->name,
+                    flag->argument, argument);
+        return false;
+    }
     if (argument != NULL && !is_choice(flag, argument)) {
         char list[100] = "";
         size_t length = 0;
@@ -152,6 +168,15 @@ static bool take(struct desk *desk, enum flag_id id, const char *argument)
         return false;
     }
     return words_add(&desk->given[id], argument != NULL ? argument : "", desk->arena);
+}
+
+static bool take_operand(struct desk *desk, const struct command *command, const char *word)
+{
+    if (word[0] != '\0')
+        return words_add(&desk->operands, word, desk->arena);
+    desk_refuse(desk, "operand-empty", NULL, "a word of the command line is empty; %s takes %s",
+                command->name, command->operands[0] != '\0' ? command->operands : "none");
+    return false;
 }
 
 bool desk_parse(struct desk *desk, const struct command *command, int argc, char **argv)
@@ -171,13 +196,13 @@ bool desk_parse(struct desk *desk, const struct command *command, int argc, char
             const char *word = argv[before > 0 ? before : 1];
             return refuse_option(desk, command, code, optopt, word);
         }
-        bool is_taken = code == 1 ? words_add(&desk->operands, optarg, desk->arena)
-                                  : take(desk, flag_of(code, command), optarg);
+        bool is_taken = code == 1 ? take_operand(desk, command, optarg)
+                                  : take(desk, command, flag_of(code, command), optarg);
         if (!is_taken)
             return false;
     }
     for (; optind < argc; optind++)
-        if (!words_add(&desk->operands, argv[optind], desk->arena))
+        if (!take_operand(desk, command, argv[optind]))
             return false;
     return true;
 }

@@ -24,6 +24,9 @@ bool append_object(struct design_reader *reader, struct fact *list, struct objec
 
 static bool is_name_right(const char *name)
 {
+    for (const char *at = name; *at != '\0'; at++)
+        if ((unsigned char)*at < 0x20 || *at == 0x7F)
+            return false;
     return name[0] != '\0' && strchr(name, '/') == NULL && strchr(name, '|') == NULL &&
            strlen(name) <= 80;
 }
@@ -73,8 +76,8 @@ static void read_item(struct design_reader *reader, struct object *parent, unsig
     if (!is_name_right(name->text)) {
         complain(
             reader->complaints, name, "name", example_of(reader, row),
-            "a name has at most 80 letters (one with an accent counts as two or more) and no '/' "
-            "or '|', unlike '%.80s'",
+            "a name is on one line, has at most 80 letters (one with an accent counts as two or "
+            "more) and no '/' or '|', unlike '%.80s'",
             name->text);
         return;
     }

@@ -38,6 +38,10 @@ static bool check_words(struct book_reader *reader, const struct node *item, con
         return complain(&reader->complaints, node_find(item, "digest"), "digest-bad", NULL,
                         "the SHA-256 of the design's file is needed, 64 hexadecimal digits in "
                         "small letters");
+    if (signoff->equipment != NULL && !is_digest(signoff->equipment))
+        return complain(&reader->complaints, node_find(item, "equipment"), "digest-bad", NULL,
+                        "the SHA-256 of the equipment is needed as a check tells it, 64 "
+                        "hexadecimal digits in small letters");
     if (strchr(signoff->about, ':') == NULL)
         return complain(&reader->complaints, node_find(item, "about"), "about-bad",
                         "about: \"roof_plane:south\"",
@@ -48,8 +52,8 @@ static bool check_words(struct book_reader *reader, const struct node *item, con
 
 static void read_signoff(struct signoffs *out, struct book_reader *reader, const struct node *item)
 {
-    static const char *const keys[] = {"rule", "about", "verdict", "by",     "license",
-                                       "why",  "on",    "until",   "digest", NULL};
+    static const char *const keys[] = {"rule", "about", "verdict", "by",        "license", "why",
+                                       "on",   "until", "digest",  "equipment", NULL};
     size_t before = reader->problems->count;
     if (!check_keys(reader, item, "key of a sign-off", keys, signoff_example))
         return;
@@ -63,6 +67,7 @@ static void read_signoff(struct signoffs *out, struct book_reader *reader, const
     one.on = find_date(reader, item, "on", "2026-08-10");
     one.until = find_date(reader, item, "until", NULL);
     one.digest = find_text(reader, item, "digest", "(SHA-256 of the design's file)");
+    one.equipment = find_text(reader, item, "equipment", NULL);
     if (reader->problems->count > before || !check_words(reader, item, verdict, &one))
         return;
     struct signoff *items =

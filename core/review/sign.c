@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "digest.h"
+#include "equipment.h"
 #include "file.h"
 #include "signoffs.h"
 
@@ -51,6 +52,24 @@ static bool note_changed(struct review *review, const struct signoff *signoff, c
                 "design");
 }
 
+/* It was signed for other data sheets than those of today, or did not say for which. */
+static bool note_equipment(struct review *review, const struct signoff *signoff,
+                           const char *equipment)
+{
+    const char *example =
+        arena_format(review->problems.arena, "equipment: %s (once it is judged anew)", equipment);
+    if (equipment[0] == '\0')
+        return note(review, signoff, "signoff-lapsed", NULL,
+                    "it names data sheets, but the design uses no equipment of a catalogue");
+    if (signoff->equipment != NULL)
+        return note(review, signoff, "signoff-lapsed", example,
+                    "the data sheets of the equipment that the design uses have changed since; it "
+                    "is to be renewed");
+    return note(review, signoff, "signoff-incomplete", example,
+                "it does not say which data sheets were signed, and the design uses equipment of "
+                "catalogues, which may have changed since; it is to be renewed, with 'equipment'");
+}
+
 static bool note_ended(struct review *review, const struct signoff *signoff)
 {
     char until[16];
@@ -74,12 +93,25 @@ static const char *other_outcome(const struct finding *finding)
     }
 }
 
-static bool hang(struct review *review, const struct signoff *signoff, const char *digest)
+/* What is signed: the design's own file, and the data sheets it uses ("": none of a catalogue). */
+struct signed_files {
+    char design[DIGEST_TEXT_SIZE], equipment[DIGEST_TEXT_SIZE];
+};
+
+static bool is_same_equipment(const struct signoff *signoff, const struct signed_files *files)
+{
+    return strcmp(signoff->equipment != NULL ? signoff->equipment : "", files->equipment) == 0;
+}
+
+static bool hang(struct review *review, const struct signoff *signoff,
+                 const struct signed_files *files)
 {
     const struct rule *rule = rulebook_find_rule(review->rulebook, signoff->rule);
     struct finding *finding = find_finding(&review->findings, signoff);
-    if (strcmp(signoff->digest, digest) != 0)
-        return note_changed(review, signoff, digest);
+    if (strcmp(signoff->digest, files->design) != 0)
+        return note_changed(review, signoff, files->design);
+    if (!is_same_equipment(signoff, files))
+        return note_equipment(review, signoff, files->equipment);
     if (signoff->until.year != 0 && date_compare(review->on, signoff->until) > 0)
         return note_ended(review, signoff);
     if (finding == NULL && (rule == NULL || !rule->holds))
@@ -97,7 +129,8 @@ bool review_sign(struct review *review)
 {
     struct signoffs signoffs;
     struct arena *arena = review->problems.arena;
-    char *bytes, digest[DIGEST_TEXT_SIZE];
+    char *bytes;
+    struct signed_files files;
     size_t length;
     signoffs_read(&signoffs, review->design->path, arena, &review->problems);
     if (signoffs.count == 0)
@@ -105,9 +138,11 @@ bool review_sign(struct review *review)
     if (!file_read(&bytes, &length, review->design->path, DESIGN_BYTES, arena, PROBLEM_INPUT,
                    &review->problems))
         return !arena_is_short(arena); /* told; everything stays for a person */
-    digest_write(digest, bytes, length);
+    digest_write(files.design, bytes, length);
+    if (!equipment_digest(files.equipment, review->design, arena))
+        return false;
     for (size_t i = 0; i < signoffs.count; i++)
-        if (!hang(review, &signoffs.items[i], digest))
+        if (!hang(review, &signoffs.items[i], &files))
             return false;
     return !arena_is_short(arena);
 }

@@ -31,6 +31,12 @@ function TestBadFacts:test_points_and_outlines()
   refused(plane("outline: [[0 ft, 0 ft], [1 ft, 1 ft], 3 ft]"), "node-type", "is needed here")
 end
 
+function TestBadFacts:test_names()
+  for _, name in ipairs({ '"a/b"', '"a|b"', '"a\\nb"', '"a\\tb"', '"a\\x1b[31mb"', ("x"):rep(81) }) do
+    refused("roof: {planes: [{name: " .. name .. "}]}", "name", "a name is on one line")
+  end
+end
+
 function TestBadFacts:test_words_and_lists_of_words()
   refused(plane("covering: [tile]"), "node-type", "is needed here")
   refused(plane("covering: tiel"), "word", "there is no covering 'tiel'; there is: composition shingle")

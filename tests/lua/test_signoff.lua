@@ -60,7 +60,7 @@ local function entry(digest, changes)
     license = "PE 20418", why = "seen from the ladder", on = "2026-08-10", digest = digest }
   for key, value in pairs(changes or {}) do words[key] = value or nil end
   local parts = {}
-  for _, key in ipairs({ "rule", "about", "verdict", "by", "license", "why", "on", "until", "digest", "extra" }) do
+  for _, key in ipairs({ "rule", "about", "verdict", "by", "license", "why", "on", "until", "digest", "equipment", "extra" }) do
     if words[key] then parts[#parts + 1] = key .. ": " .. words[key] end
   end
   return "- {" .. table.concat(parts, ", ") .. "}\n"
@@ -185,6 +185,56 @@ function TestSignoff:test_bad_files_lift_nothing()
   end
   local _, empty = check(good, "# nobody yet\n")
   lu.assertEquals(empty, 2)
+end
+
+-- ---- equipment of catalogues --------------------------------------------------------------------------
+
+local QUARRY = "  - {name: Quarry 440, length: 69 in, width: 44 in, weight: 48 lb}\n"
+local OTHER = "  - {name: Other 400, length: 68 in, width: 41 in}\n"
+local equipped = good .. "catalogue: [sheets]\nmodules:\n  - {name: m1, model: Quarry 440, plane: south}\n"
+
+local function sheets(text) plumb.write(folder .. "/sheets.yaml", "module_models:\n" .. text) end
+
+-- The digest of the equipment, as the check tells it to who has not said it.
+local function told(problem) return (problem.example:match("^equipment: (%x+) %(once it is judged anew%)$")) end
+
+function TestSignoff:test_data_sheets_are_signed_with_the_design()
+  sheets(QUARRY .. OTHER)
+  local code, exit, message, _, problem = noted(equipped, entry(digest_of(equipped)))
+  lu.assertEquals({ code, exit }, { "signoff-incomplete", 2 })
+  lu.assertStrContains(message, "does not say which data sheets were signed")
+  lu.assertStrContains(message, "to be renewed, with 'equipment'")
+  local equipment = told(problem)
+  lu.assertEquals(#equipment, 64)
+  local whole = entry(digest_of(equipped), { equipment = equipment })
+  local report, signed = check(equipped, whole)
+  lu.assertEquals({ signed, #report.problems, report.counts.signed }, { 0, 0, 1 })
+  -- What the design does not use, the order and comments change nothing.
+  for _, same in ipairs({ "  # sheets of spring\n" .. OTHER .. QUARRY, QUARRY, QUARRY .. OTHER:gsub("68", "67") }) do
+    sheets(same)
+    report, signed = check(equipped, whole)
+    lu.assertEquals({ signed, #report.problems }, { 0, 0 }, same)
+  end
+  -- Each fact of what it uses does, told or not.
+  for _, other in ipairs({ QUARRY:gsub("48 lb", "58 lb"), QUARRY:gsub(", weight: 48 lb", ""), (QUARRY:gsub("44 in", "{is: 44 in, from: measured}")) }) do
+    sheets(other)
+    local lapsed, ended, why, _, again = noted(equipped, whole)
+    lu.assertEquals({ lapsed, ended }, { "signoff-lapsed", 2 }, other)
+    lu.assertStrContains(why, "data sheets of the equipment that the design uses have changed since; it is to be renewed")
+    lu.assertNotEquals(told(again), equipment)
+  end
+end
+
+function TestSignoff:test_equipment_that_is_none()
+  local code, exit, message = noted(good, entry(digest(), { equipment = digest() }))
+  lu.assertEquals({ code, exit }, { "signoff-lapsed", 2 })
+  lu.assertStrContains(message, "uses no equipment of a catalogue")
+  local report, bad = check(good, entry(digest(), { equipment = "abc" }))
+  lu.assertEquals({ bad, report.problems[1].code }, { 3, "digest-bad" })
+  -- Models in the design's own file are signed with it.
+  local own = good .. "module_models:\n" .. QUARRY .. "modules:\n  - {name: m1, model: Quarry 440, plane: south}\n"
+  local _, signed = check(own, entry(digest_of(own)))
+  lu.assertEquals(signed, 0)
 end
 
 -- A shell puts it among the designs of a folder.

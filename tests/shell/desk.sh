@@ -280,8 +280,15 @@ err "nowhere: there is no such folder; --catalogues takes a folder that holds ca
 err "--catalogues equipment"
 ends 3 "a file instead of a folder" check stands.yaml --catalogues stands.yaml
 err "stands.yaml: this is a file; --catalogues takes the folder that holds catalogues"
-ends 3 "no name of a folder" check stands.yaml --catalogues ""
-err "there is no such folder"
+for option in book books catalogues on output format color from-list; do
+    ends 64 "--$option with nothing" check stands.yaml "--$option" ""
+    err "--$option needs "
+    ends 64 "--$option and then another option" check stands.yaml "--$option" --with-working
+    err "--$option needs "
+    err ", not '--with-working'"
+done
+ends 64 "an empty word" check stands.yaml ""
+err "a word of the command line is empty; check takes DESIGN"
 mkdir bare
 ends 0 "a folder that holds none is one" check stands.yaml --catalogues bare --books bare
 if [ "$(id -u)" -ne 0 ]; then
