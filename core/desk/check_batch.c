@@ -77,6 +77,13 @@ static enum plumbrule_end run_batch(struct desk *desk, const struct batch *batch
     if (path != NULL)
         whole.out = draft.file;
     batch_run(&result, &whole, &desk->problems);
+    if (result.written == 0 && result.end == PLUMBRULE_STANDS && result.signal == 0) {
+        /* Nothing was checked, which must not look as if all stood. */
+        problems_add(&desk->problems, PROBLEM_INPUT, "list-empty",
+                     (struct place){.file = desk_last(desk, FLAG_FROM_LIST)},
+                     "the list names no design, so nothing was checked");
+        result.end = PLUMBRULE_UNREAD;
+    }
     bool is_whole = result.signal == 0 && result.end != PLUMBRULE_NOT_WRITTEN;
     if (path != NULL && !file_draft_close(&draft, is_whole, &desk->problems))
         result.end = (enum plumbrule_end)exit_code_first((int)result.end, PLUMBRULE_NOT_WRITTEN);

@@ -134,7 +134,7 @@ static bool is_choice(const struct flag *flag, const char *argument)
     return flag->choices == NULL;
 }
 
-/* Nothing, or another option of the command: what was meant is not there. */
+/* Else it is nothing, or another option of the command: what was meant is not there. */
 static bool is_argument(const struct command *command, const char *argument)
 {
     for (size_t i = 0; command->flags[i] != FLAG_COUNT; i++)
@@ -148,7 +148,7 @@ static bool take(struct desk *desk, const struct command *command, enum flag_id 
                  const char *argument)
 {
     const struct flag *flag = flag_at(id);
-    if (argument != NULL && !is_argument(command, argument)) {
+    if (argument != NULL && id != FLAG_ON && !is_argument(command, argument)) {
         desk_refuse(desk, "option-argument", NULL, "--%s needs %s, not '%s'", flag->name,
                     flag->argument, argument);
         return false;

@@ -157,8 +157,9 @@ static const struct book *tell_unknown(struct shelf *shelf, const char *name, st
     }
     if (arena_is_short(shelf->arena)) /* a list cut short would look like all there is */
         return tell_memory(problems, asked_at);
-    struct problem *problem = problems_add(problems, PROBLEM_INPUT, "book-unknown", place,
-                                           "there is no book %.80s%s", name, hint);
+    struct problem *problem =
+        problems_add(problems, PROBLEM_INPUT, "book-unknown", place, "there is no book %.80s%s",
+                     name[0] != '\0' ? name : "without a name", hint);
     if (problem)
         problem->excerpt = find_line(shelf, asked_at, problems->arena);
     return NULL;

@@ -19,6 +19,12 @@ static bool take_line(struct path_source *source)
     return end != NULL;
 }
 
+/* A list from elsewhere may end its lines with a carriage return, too. */
+static size_t length_of(const struct text *line)
+{
+    return line->length - (line->length > 0 && line->bytes[line->length - 1] == '\r');
+}
+
 static enum source_state take_from_list(struct text *path, struct path_source *source)
 {
     for (;;) {
@@ -27,12 +33,13 @@ static enum source_state take_from_list(struct text *path, struct path_source *s
             continue;
         if (!is_whole && source->list >= 0)
             return SOURCE_WAIT;
-        if (source->line.length > 0 || source->line.is_short) {
-            text_add(path, source->line.bytes, source->line.length);
+        if (length_of(&source->line) > 0 || source->line.is_short) {
+            text_add(path, source->line.bytes, length_of(&source->line));
             path->is_short = path->is_short || source->line.is_short;
             text_clear(&source->line);
             return SOURCE_PATH;
         }
+        text_clear(&source->line);
         if (!is_whole)
             return SOURCE_END;
     }
@@ -76,8 +83,9 @@ size_t source_count(const struct path_source *source)
         if (step <= 0)
             return count;
         for (ssize_t i = 0; i < step; i++) {
-            count += last == '\n' && buffer[i] != '\n';
-            last = buffer[i];
+            bool is_end = buffer[i] == '\n' || buffer[i] == '\r';
+            count += last == '\n' && !is_end;
+            last = is_end ? '\n' : buffer[i];
         }
         at += step;
     }

@@ -32,7 +32,7 @@ function TestBadFacts:test_points_and_outlines()
 end
 
 function TestBadFacts:test_names()
-  for _, name in ipairs({ '"a/b"', '"a|b"', '"a\\nb"', '"a\\tb"', '"a\\x1b[31mb"', ("x"):rep(81) }) do
+  for _, name in ipairs({ '"a/b"', '"a|b"', '"a\\nb"', '"a\\tb"', ("x"):rep(81) }) do
     refused("roof: {planes: [{name: " .. name .. "}]}", "name", "a name is on one line")
   end
 end

@@ -50,8 +50,11 @@ equal "end of one that is open" $? 2
 many --jobs 2 quill-hollow/unfinished.yaml quill-hollow/failing.yaml >/dev/null
 equal "end of one that fails" $? 1
 : >"$work/empty"
-many --from-list "$work/empty" >"$work/out"
-equal "end of an empty list" "$? $(wc -c <"$work/out")" "0 0"
+many --from-list "$work/empty" >"$work/out" 2>"$work/err"
+equal "end of an empty list" "$? $(wc -c <"$work/out")" "3 0"
+grep -q "empty: the list names no design, so nothing was checked" "$work/err" || wrong "an empty list is told"
+sed 's/$/\r/' "$work/list" >"$work/returns"
+many --from-list "$work/returns" --jobs 1 | cmp -s - "$work/lines1" || wrong "a list with carriage returns"
 
 # Odd paths: a NUL, a path no system opens, bytes that are no text.
 { printf 'quill-hollow/standing.yaml\0.bak\n'; head -c 9000 /dev/zero | tr '\0' x; printf '\nfa\377n.yaml\n'; } >"$work/odd"

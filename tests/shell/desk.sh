@@ -280,7 +280,7 @@ err "nowhere: there is no such folder; --catalogues takes a folder that holds ca
 err "--catalogues equipment"
 ends 3 "a file instead of a folder" check stands.yaml --catalogues stands.yaml
 err "stands.yaml: this is a file; --catalogues takes the folder that holds catalogues"
-for option in book books catalogues on output format color from-list; do
+for option in book books catalogues output format color from-list; do
     ends 64 "--$option with nothing" check stands.yaml "--$option" ""
     err "--$option needs "
     ends 64 "--$option and then another option" check stands.yaml "--$option" --with-working
