@@ -148,16 +148,16 @@ static int compare_names(const void *a, const void *b)
     return strcmp(*(const char *const *)a, *(const char *const *)b);
 }
 
-/* Most file systems tell the kind with the name; of a link it is asked where it leads. */
+/* Most file systems tell the kind with the name; of a link it is asked where it leads. What is no
+ * directory counts as a file, so that whoever reads it tells why it cannot be read. */
 static bool is_kind(int directory, const struct dirent *entry, bool as_directory)
 {
     struct stat about;
 
     if (entry->d_type == DT_REG || entry->d_type == DT_DIR)
         return (entry->d_type == DT_DIR) == as_directory;
-    if (fstatat(directory, entry->d_name, &about, 0) != 0)
-        return false;
-    return as_directory ? S_ISDIR(about.st_mode) : S_ISREG(about.st_mode);
+    bool is_directory = fstatat(directory, entry->d_name, &about, 0) == 0 && S_ISDIR(about.st_mode);
+    return is_directory == as_directory;
 }
 
 /* Does a name in an open directory belong in the list? */
@@ -167,6 +167,8 @@ static bool is_wanted(int directory, const struct dirent *entry, const char *end
     size_t length = strlen(name), tail = ending ? strlen(ending) : 0;
 
     if (strcmp(name, ".") == 0 || strcmp(name, "..") == 0)
+        return false;
+    if (ending && name[0] == '.') /* what editors and file systems keep beside a file */
         return false;
     if (length < tail || (ending && strcmp(name + length - tail, ending) != 0))
         return false;

@@ -12,8 +12,9 @@ bool file_read(char **out, size_t *length, const char *path, size_t limit, struc
 /* Is there a regular file or directory? */
 bool file_is_there(const char *path);
 bool file_is_directory(const char *path);
-/* Names in a directory in byte order, without "." and ".."; only regular files that end in
- * `ending`, or only directories where `ending` is NULL. False: cannot be read or no memory. */
+/* Names in a directory in byte order, without "." and ".."; only what ends in `ending`,
+ * begins with no point and is no directory (a link that leads nowhere, too), or only directories
+ * where it is NULL. False: cannot be read or no memory. */
 bool file_list(char ***out, size_t *count, const char *directory, const char *ending,
                struct arena *arena);
 /* Writes beside the target and renames, so that nothing half-written stays; an existing file keeps

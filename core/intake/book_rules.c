@@ -55,9 +55,15 @@ static void read_folder(struct book_reader *reader, const char *name)
     char **files;
     size_t count;
     const char *path = path_join(reader->arena, reader->book->directory, name);
-    if (!path || strcmp(name, "cases") == 0 ||
-        !file_list(&files, &count, path, ".lua", reader->arena))
+    if (!path || strcmp(name, "cases") == 0)
         return;
+    if (!file_list(&files, &count, path, ".lua", reader->arena)) {
+        struct node node = file_node(path);
+        if (is_edition(reader->book, name) && !arena_is_short(reader->arena))
+            complain(&reader->complaints, &node, "folder-unreadable", NULL,
+                     "the rules of this edition cannot be read: the folder cannot be opened");
+        return;
+    }
     if (!is_edition(reader->book, name)) {
         struct node node = file_node(path);
         if (count > 0)

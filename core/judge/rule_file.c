@@ -8,7 +8,7 @@
 
 #include "file.h"
 
-enum { RULE_BYTES = 64 * 1024 };
+enum { RULE_BYTES = 64 * 1024, MARK_BYTES = 3 };
 
 /* Where a long bracket opened at `at` closes, or the end; 0: none opens there. */
 static size_t skip_long_bracket(const char *text, size_t length, size_t at)
@@ -220,6 +220,12 @@ static void compile_text(struct judge *judge, struct rule_text *file, const char
     lua_settop(judge->lua, 0);
 }
 
+/* Some editors put a byte order mark before UTF-8. */
+static bool begins_with_mark(const char *text, size_t length)
+{
+    return length >= MARK_BYTES && memcmp(text, "\xEF\xBB\xBF", MARK_BYTES) == 0;
+}
+
 struct rule_text *rule_text_find(struct judge *judge, const char *path)
 {
     struct rule_text *file = index_find(&judge->files, path);
@@ -236,7 +242,8 @@ struct rule_text *rule_text_find(struct judge *judge, const char *path)
     judge->is_short = false;
     if (file_read(&text, &length, path, RULE_BYTES, judge->arena, PROBLEM_RULE, &problems)) {
         file->file = (struct book_text){kept_path, text, length};
-        compile_text(judge, file, text, length);
+        size_t mark = begins_with_mark(text, length) ? MARK_BYTES : 0;
+        compile_text(judge, file, text + mark, length - mark);
     } else {
         file->code = problems.count > 0 ? problems.items[0].code : "memory";
         file->wrong = problems.count > 0 ? problems.items[0].message : "there was no memory";

@@ -62,6 +62,27 @@ function TestRules:test_what_is_no_lua()
   broken("return \0", "rule-not-text", 0, 0, "not plain text")
 end
 
+function TestRules:test_a_mark_before_the_text()
+  local report = judge("\u{FEFF}" .. GOOD)
+  lu.assertEquals({ report.exit, #report.problems, plumb.find(report, "trial/odd").kind }, { 0, 0, "pass" })
+end
+
+-- A rule that cannot be read is told; what editors and file systems keep beside one is none.
+function TestRules:test_files_that_are_none()
+  make_book("trial", { good = GOOD, [".odd"] = "no rule", ["._good"] = "\0\0" })
+  local folder = plumb.folder() .. "/books"
+  local function check() return plumb.check(HOUSE, { books = { "trial" }, directory = folder }) end
+  lu.assertEquals({ check().exit, #check().findings }, { 0, 1 })
+  for _, command in ipairs({ "ln -s nowhere '%s/trial/odd.lua'", "ln -sf /dev/zero '%s/trial/odd.lua'", "rm '%s/trial/odd.lua' && mkfifo '%s/trial/odd.lua'" }) do
+    assert(os.execute(command:format(folder, folder)))
+    local report = check()
+    lu.assertEquals({ report.exit, #report.problems }, { 4, 1 }, command)
+    lu.assertStrContains(report.problems[1].place.file, "trial/odd.lua")
+    lu.assertEquals(plumb.find(report, "trial/odd").kind, "open")
+    lu.assertEquals(plumb.find(report, "trial/good").kind, "pass")
+  end
+end
+
 function TestRules:test_comparison_signs()
   broken(rule('shall.be("One layer", plane.layers == 1)'), "rule-equals", 6, 36, "say same(a, b)")
   broken(rule('shall.be("One layer", plane.layers ~= 1)'), "rule-equals", 6, 36, "say not same(a, b)")

@@ -224,11 +224,18 @@ return {
   local pipe = assert(io.popen("sha256sum < '" .. path .. "'"))
   local digest = pipe:read("a"):match("^%x+")
   pipe:close()
-  plumb.write(plumb.folder() .. "/lifted.signoff.yaml", ([[
-- {rule: town/look, about: "roof_plane:south", verdict: accepted, by: Ada Thornbury, license: PE 20418, why: seen from the ladder, on: 2026-08-10, digest: %s}
-]]):format(digest))
+  local function sign(equipment)
+    plumb.write(plumb.folder() .. "/lifted.signoff.yaml", ([[
+- {rule: town/look, about: "roof_plane:south", verdict: accepted, by: Ada Thornbury, license: PE 20418, why: seen from the ladder, on: 2026-08-10, digest: %s%s}
+]]):format(digest, equipment))
+  end
+  sign("")
   local catalogues = plumb.top .. "/samples/catalogue"
-  local _, code, errors, flat = explain(path, "--rule", "town/layers", "--about", "south", "--book", book, "--on", "2026-08-10", "--catalogues", catalogues)
+  local _, code, errors, flat = explain(path, "--rule", "town/look", "--about", "south", "--book", book, "--on", "2026-08-10", "--catalogues", catalogues)
+  lu.assertEquals(code, 0)
+  lu.assertNotStrContains(flat, "signed: ")
+  sign(", " .. errors:match("equipment: %x+"))
+  _, code, errors, flat = explain(path, "--rule", "town/layers", "--about", "south", "--book", book, "--on", "2026-08-10", "--catalogues", catalogues)
   lu.assertEquals({ code, errors }, { 0, "" })
   lu.assertStrContains(flat, "Fails, waived: ")
   lu.assertStrContains(flat, "waived by Chief Official: seen on site")

@@ -295,6 +295,11 @@ if [ "$(id -u)" -ne 0 ]; then
     mkdir -m 0 locked
     ends 3 "a folder that may not be read" check stands.yaml --books locked
     err "locked: the folder may not be read"
+    cp -R books sealed
+    printf 'editions: [1]\n' >>sealed/towns/heron-point/book.yaml
+    mkdir -m 0 sealed/towns/heron-point/1
+    ends 3 "rules that may not be read" "$PLUMBRULE" check stands.yaml --books sealed --book heron-point@1
+    out "the rules of this edition cannot be read"
 fi
 ends 0 "books are listed" "$PLUMBRULE" books --books books
 out "heron-point: Town of Heron Point"
