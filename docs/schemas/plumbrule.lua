@@ -166,11 +166,14 @@
 ---@field array_weight fun(self): plumbrule.quantity, plumbrule.quantity, plumbrule.quantity Weight of the array on the plane.
 ---@field array_area fun(self): plumbrule.quantity, number Area of the modules on the plane.
 ---@field array_dead_load fun(self): plumbrule.quantity, plumbrule.quantity, plumbrule.quantity Weight of the array on the plane per its area.
+---@field least_dead_load fun(self): plumbrule.quantity What covering and deck of the plane weigh at least.
 ---@field area fun(self): plumbrule.quantity Area on the surface.
 ---@field plan_area fun(self): plumbrule.quantity Area in plan.
 ---@field covered_area fun(self): plumbrule.quantity Area of its modules on the surface.
 ---@field covered_plan_area fun(self): plumbrule.quantity Area of its modules in plan.
 ---@field has_edge fun(self, edge: any): boolean Has the plane an edge of a kind?
+---@field edge_is_met fun(self, edge: any): boolean Does another plane meet each of its edges of a kind in plan?
+---@field edges_agree fun(self): boolean, any, any, any Do planes that share a ridge, hip or valley in plan name it alike?
 ---@field clearance fun(self, edge: any): plumbrule.quantity, any Least distance from any module to the edges of a kind.
 ---@field clearance_to_obstructions fun(self, kind?: any): plumbrule.quantity, any, any Least distance from any module to an obstruction.
 ---@field modules_over_edge fun(self): number, any Modules that stand out past the outline.
@@ -189,9 +192,12 @@
 ---@field modules_short_of_rails fun(self, rails: any): number, any Modules with fewer rails below them, or without rails fewer attachments at them, than are asked for.
 ---@field least_rail_spread fun(self): number, plumbrule.quantity, any How near together the rails below a module lie.
 ---@field array_wind_down fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, number, plumbrule.quantity Largest wind towards the roof on what any attachment of the plane carries, ultimate.
+---@field find_wind fun(self, edition: any): boolean Whether wind on the plane's array is covered by the figures at hand; else a person judges.
+---@field has_wind fun(self, edition: any): boolean The same as yes or no, for rules that go on without wind.
 ---@field snow_load fun(self, edition: any, basis: any, ground_snow: any, minimum?: any): plumbrule.quantity, plumbrule.quantity, number Balanced snow on the plane.
 ---@field unbalanced_snow fun(self, edition: any, basis: any, ground_snow: any): plumbrule.quantity, plumbrule.quantity, boolean, plumbrule.quantity Snow that wind has moved onto the plane.
 ---@field drifted_snow fun(self, edition: any, basis: any, ground_snow: any): plumbrule.quantity, plumbrule.quantity, boolean, plumbrule.quantity The same for rules that go on without it: not needed where it is not at hand.
+---@field rafter_reach fun(self): plumbrule.quantity How far its rafters reach from its eave to its highest edge.
 
 ---@class (exact) plumbrule.obstruction A thing that stands on a roof plane.
 ---@field kind plumbrule.word What it is.
@@ -371,6 +377,7 @@
 ---@field voltage_rating plumbrule.quantity Rated voltage.
 ---@field listings plumbrule.words Standards it is listed to.
 ---@field location plumbrule.word Where it is.
+---@field enclosure_type plumbrule.word Type number marked on its enclosure, which says what weather it stands.
 ---@field isolation plumbrule.word What takes its fuses off all other conductors, in the combiner itself.
 ---@field strings plumbrule.list<plumbrule.string> Strings in it.
 ---@field called fun(self): string Its name.
@@ -396,6 +403,8 @@
 ---@field neutral_size plumbrule.word Size of its neutral, if any.
 ---@field wiring_method plumbrule.word Raceway or cable.
 ---@field raceway_size plumbrule.word Trade size of the raceway.
+---@field raceway_of plumbrule.circuit|nil The circuit in whose raceway it runs, where several share one: all name the one that has it, and that one names none.
+---@field raceway_guests plumbrule.list<plumbrule.circuit> Circuits that run in its raceway.
 ---@field length plumbrule.quantity One-way length.
 ---@field ambient_temperature plumbrule.quantity Ambient temperature along its hottest stretch, before any rooftop adder.
 ---@field on_roof boolean Does it run on a roof in sunlight?
@@ -433,6 +442,7 @@
 ---@field smallest_size fun(self, edition: any): any The smallest size that serves where it runs.
 ---@field needed_egc fun(self, edition: any): any The equipment grounding conductor it needs.
 ---@field voltage_drop fun(self): number, plumbrule.quantity Voltage lost along it.
+---@field carrying_conductors fun(self): number Current-carrying conductors in its raceway, those of circuits that share it included.
 ---@field fill fun(self): number How full its raceway is.
 ---@field fill_limit fun(self): number How full its raceway may be.
 ---@field feeder_source_current fun(self): plumbrule.quantity Sources that feed this feeder: behind its panel, or tapping it.
@@ -486,6 +496,7 @@
 ---@field feeder plumbrule.circuit|nil The conductors that feed it.
 ---@field status plumbrule.word New, existing or removed.
 ---@field location plumbrule.word Where it is.
+---@field enclosure_type plumbrule.word Type number marked on its enclosure, which says what weather it stands.
 ---@field readily_accessible boolean Can one reach its breakers without climbing or removing anything?
 ---@field handle_height plumbrule.quantity Height of the middle of its highest breaker's handle, above the floor or platform one stands on.
 ---@field detached_building boolean Is it in another building than the service?
@@ -506,6 +517,8 @@
 ---@field rod_spacing plumbrule.quantity Least distance between two of those.
 ---@field rod_resistance plumbrule.quantity Measured resistance to earth of a lone rod, pipe or plate.
 ---@field neutral_bonded boolean Is its neutral bonded to ground in it?
+---@field entrance_run plumbrule.quantity How far its feeder runs inside a detached building before the disconnect there; 0 ft where that is outside, or where the feeder comes in.
+---@field dwelling boolean Is there a dwelling unit in that detached building?
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
 ---@field source_current fun(self): plumbrule.quantity Output current of every source that can feed any of its buses.
@@ -560,6 +573,7 @@
 ---@field rating plumbrule.quantity Its current rating.
 ---@field voltage_rating plumbrule.quantity Its voltage rating.
 ---@field location plumbrule.word Where it is.
+---@field enclosure_type plumbrule.word Type number marked on its enclosure, which says what weather it stands.
 ---@field readily_accessible boolean Can one reach it without climbing or removing anything?
 ---@field handle_height plumbrule.quantity Height of the middle of its highest handle's grip, above the floor or platform one stands on.
 ---@field locked_or_tool boolean Does its door lock or need a tool?
@@ -783,6 +797,7 @@
 ---@field maximum_per_branch integer Most microinverters on one branch.
 ---@field branch_ocpd plumbrule.quantity Overcurrent device that the maker asks for on a branch.
 ---@field terminal_temperature plumbrule.quantity Temperature rating of its AC terminals.
+---@field enclosure_type plumbrule.word Type number marked on its enclosure, which says what weather it stands.
 ---@field dc_disconnect boolean Is a DC disconnect built in?
 ---@field ac_disconnect boolean Is a disconnect of its AC output built in?
 ---@field arc_fault_protection boolean Is DC arc-fault protection built in?
