@@ -6,21 +6,27 @@
 #include "index.h"
 
 struct answer {
-    const struct calculator *calculator; /* NULL: a free place */
+    const struct calculator *calculator;
     const struct object *about;
     uint64_t hash;
-    const struct amount *inputs, *results;
+    const struct amount *inputs;
     /* Asked where steps are written down? An answer without them would tell too little there. */
     bool has_steps;
     const struct step *steps;
     size_t step_count;
     struct readings *readings; /* of a method */
+    struct amount results[];   /* and behind them the inputs */
 };
+
+/* Most words asked with are the same few: zones, shapes, editions. */
+enum { WORDS = 24 };
 
 struct kept {
     struct arena *arena;
-    struct answer *answers; /* an open table, at most half full */
+    struct answer **answers; /* an open table, at most half full; NULL: a free place */
     size_t count, capacity, most;
+    const char *words[WORDS];
+    size_t word_count;
 };
 
 /* A house is asked a few thousand questions; large designs some thirty about each thing. */
@@ -101,9 +107,9 @@ static bool is_asked(const struct answer *answer, const struct answer *now)
 static const struct answer *find(const struct kept *kept, const struct answer *now)
 {
     for (size_t at = (size_t)now->hash;; at++) {
-        const struct answer *answer = &kept->answers[at & (kept->capacity - 1)];
-        if (answer->calculator == NULL || is_asked(answer, now))
-            return answer->calculator != NULL ? answer : NULL;
+        const struct answer *answer = kept->answers[at & (kept->capacity - 1)];
+        if (answer == NULL || is_asked(answer, now))
+            return answer;
     }
 }
 
@@ -128,10 +134,10 @@ bool kept_tell(struct amount *results, const struct calculator *calculator,
     return true;
 }
 
-static struct answer *free_place(struct answer *answers, size_t capacity, uint64_t hash)
+static struct answer **free_place(struct answer **answers, size_t capacity, uint64_t hash)
 {
     size_t at = (size_t)hash & (capacity - 1);
-    while (answers[at].calculator != NULL)
+    while (answers[at] != NULL)
         at = (at + 1) & (capacity - 1);
     return &answers[at];
 }
@@ -144,12 +150,12 @@ static bool widen(struct kept *kept)
     size_t capacity = kept->capacity > 0 ? 2 * kept->capacity : FEWEST_ANSWERS;
     if (capacity / 2 > kept->most)
         return false;
-    struct answer *answers = arena_take(kept->arena, capacity * sizeof *answers);
+    struct answer **answers = arena_take(kept->arena, capacity * sizeof *answers);
     if (answers == NULL)
         return false;
     for (size_t i = 0; i < kept->capacity; i++)
-        if (kept->answers[i].calculator != NULL)
-            *free_place(answers, capacity, kept->answers[i].hash) = kept->answers[i];
+        if (kept->answers[i] != NULL)
+            *free_place(answers, capacity, kept->answers[i]->hash) = kept->answers[i];
     kept->answers = answers;
     kept->capacity = capacity;
     return true;
@@ -174,13 +180,22 @@ static struct kept *kept_new(const struct design *design)
     return NULL;
 }
 
-/* With words of its own: those of the asker may not last. NULL: no memory. */
-static struct amount *copy(const struct amount *amounts, size_t count, bool with_written,
-                           struct arena *arena)
+/* NULL: no memory. */
+static const char *keep_word(struct kept *kept, const char *word)
 {
-    struct amount *copies = arena_take(arena, (count + 1) * sizeof *copies);
-    if (copies == NULL)
-        return NULL;
+    for (size_t i = 0; i < kept->word_count; i++)
+        if (kept->words[i][0] == word[0] && strcmp(kept->words[i], word) == 0)
+            return kept->words[i];
+    word = arena_copy(kept->arena, word, strlen(word));
+    if (word != NULL && kept->word_count < WORDS)
+        kept->words[kept->word_count++] = word;
+    return word;
+}
+
+/* With words of its own: those of the asker may not last. False: no memory. */
+static bool copy(struct amount *copies, const struct amount *amounts, size_t count,
+                 bool with_written, struct kept *kept)
+{
     for (size_t i = 0; i < count; i++) {
         bool is_word = amounts[i].type == AMOUNT_WORD;
         const char *text = is_word ? amounts[i].word : amounts[i].quantity.written;
@@ -188,15 +203,15 @@ static struct amount *copy(const struct amount *amounts, size_t count, bool with
         copies[i].quantity.written = NULL;
         if (!is_word && (!with_written || text == NULL))
             continue;
-        text = arena_copy(arena, text, strlen(text));
+        text = is_word ? keep_word(kept, text) : arena_copy(kept->arena, text, strlen(text));
         if (text == NULL)
-            return NULL;
+            return false;
         if (is_word)
             copies[i].word = text;
         else
             copies[i].quantity.written = text;
     }
-    return copies;
+    return true;
 }
 
 /* Their texts stay where they are, in the arena of a working that lasts. NULL: no memory. */
@@ -230,24 +245,28 @@ struct readings *kept_add(const struct calculator *calculator, const struct obje
     struct kept *kept = working->kept;
     if (kept == NULL || !widen(kept))
         return NULL;
-    struct answer answer = {.calculator = calculator,
-                            .about = about,
-                            .hash = hash_of(calculator, about, inputs),
-                            .has_steps = working->keeps_steps};
-    answer.inputs = copy(inputs, calculator->input_count, answer.has_steps, kept->arena);
-    answer.results = copy(results, calculator->result_count, false, kept->arena);
-    if (about != NULL)
-        answer.readings = working_trail_keep(working, kept->arena);
-    if (answer.inputs == NULL || answer.results == NULL ||
-        (about != NULL && answer.readings == NULL))
+    size_t result_count = calculator->result_count, input_count = calculator->input_count;
+    struct answer *answer = arena_take(kept->arena, sizeof *answer + (result_count + input_count) *
+                                                                         sizeof answer->results[0]);
+    if (answer == NULL)
         return NULL;
-    if (answer.has_steps) {
-        answer.steps = copy_steps(working, first_step, kept->arena);
-        answer.step_count = working->step_count - first_step;
-        if (answer.steps == NULL)
+    answer->calculator = calculator;
+    answer->about = about;
+    answer->hash = hash_of(calculator, about, inputs);
+    answer->has_steps = working->keeps_steps;
+    answer->inputs = answer->results + result_count;
+    if (!copy(answer->results, results, result_count, false, kept) ||
+        !copy(answer->results + result_count, inputs, input_count, answer->has_steps, kept))
+        return NULL;
+    if (about != NULL && (answer->readings = working_trail_keep(working, kept->arena)) == NULL)
+        return NULL;
+    if (answer->has_steps) {
+        answer->steps = copy_steps(working, first_step, kept->arena);
+        answer->step_count = working->step_count - first_step;
+        if (answer->steps == NULL)
             return NULL;
     }
-    *free_place(kept->answers, kept->capacity, answer.hash) = answer;
+    *free_place(kept->answers, kept->capacity, answer->hash) = answer;
     kept->count++;
-    return answer.readings;
+    return answer->readings;
 }

@@ -41,6 +41,8 @@ struct layout_passed {
 /* The ways: along x, against x, along y, against y. */
 enum { LAYOUT_WAYS = 4 };
 
+struct wind_place;
+
 struct layout_plane {
     const struct object *object;
     struct readings *parts[LAYOUT_PARTS]; /* what each part was built from; NULL: not yet */
@@ -62,6 +64,8 @@ struct layout_plane {
     double pathway_width, bare_width;
     struct layout_support *support;
     struct readings *support_read; /* what it was built from; NULL: not yet */
+    const struct wind_place *wind; /* of what lies on it: see placed_wind.h */
+    struct readings *wind_read;    /* as support_read */
 };
 
 /* Lengths closer than this are the same, m: 0.1 mm. */

@@ -300,14 +300,25 @@ static bool share_all(struct layout_support *out, const struct layout_plane *pla
     return true;
 }
 
+/* Attachments that carry the same by their places differ in the last digits of their sums: to a
+ * millionth of a square millimetre they are alike, and one answer about wind serves them all. */
+static void settle_areas(struct layout_support *support)
+{
+    for (size_t i = 0; i < support->attachment_count; i++)
+        support->attachments[i].area = round(support->attachments[i].area * 1e12) / 1e12;
+}
+
 static bool build_support(struct layout_plane *plane, struct working *working)
 {
     struct layout_support *support = arena_take(working->layout->arena, sizeof *support);
     if (support == NULL)
         return working_short(working);
     plane->support = support;
-    return read_rails(support, plane->object, working) &&
-           read_attachments(support, plane->object, working) && share_all(support, plane, working);
+    if (!read_rails(support, plane->object, working) ||
+        !read_attachments(support, plane->object, working) || !share_all(support, plane, working))
+        return false;
+    settle_areas(support);
+    return true;
 }
 
 bool layout_support_open(const struct layout_support **out, struct layout_plane **plane,

@@ -15,7 +15,7 @@ bool placed_need(const struct object **out, unsigned slot, struct working *worki
 
 /* A spot of the array: a whole module, or the point of an attachment under it. */
 struct placed_spot {
-    const struct layout_plane *plane;
+    struct layout_plane *plane;
     struct layout_module *module; /* it lies on, or is nearest to */
     struct point low, high;       /* the spot's own reach, in the plane */
 };

@@ -75,7 +75,7 @@ bool placed_run_bare_down(struct amount *results, const struct object *about,
 
 /* Do the pressures hold for every module of the plane? The one nearest an edge and the longest one
  * stand for all. */
-static bool is_covered(const struct wind_place *place, const struct layout_plane *plane,
+static bool is_covered(const struct wind_place *place, struct layout_plane *plane,
                        struct amount edition, struct working *working)
 {
     double nearest = INFINITY, longest = -1;
@@ -159,7 +159,7 @@ static bool open_wind(struct wind_place *place, struct layout_plane **plane,
 
 /* Are the wind's pressures at hand for the plane as it is and for all that lies on it? False: stop
  * says why not. */
-static bool find_wind(const struct wind_place *place, const struct layout_plane *plane,
+static bool find_wind(const struct wind_place *place, struct layout_plane *plane,
                       struct amount edition, struct working *working)
 {
     struct amount down;

@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "layout_build.h"
 #include "layout_methods.h"
 
 static const double foot = 0.3048;
@@ -210,14 +211,24 @@ static bool work_out(struct amount *results, const struct object *about,
     return true;
 }
 
+/* The same for all that lies on the plane. */
+static bool read_wind(struct layout_plane *plane, struct working *working)
+{
+    struct wind_place *place = arena_take(working->layout->arena, sizeof *place);
+    if (place == NULL)
+        return working_short(working);
+    place->plane = plane->object;
+    plane->wind = place;
+    return placed_read_site(place, working) && placed_read_building(place, working) &&
+           placed_read_racking(place, working);
+}
+
 static bool find_pressure(struct amount *results, const struct object *about,
                           const struct placed_spot *spot, double square_metres,
                           const struct amount *inputs, struct working *working)
 {
-    struct wind_place place = {.plane = spot->plane->object};
-    return placed_read_site(&place, working) && placed_read_building(&place, working) &&
-           placed_read_racking(&place, working) &&
-           work_out(results, about, &place, spot, square_metres, inputs, working);
+    return layout_build(&spot->plane->wind_read, read_wind, spot->plane, working) &&
+           work_out(results, about, spot->plane->wind, spot, square_metres, inputs, working);
 }
 
 static bool run_module_wind_pressure(struct amount *results, const struct object *about,
