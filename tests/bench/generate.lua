@@ -633,7 +633,7 @@ local function put_panels(house, panels, last_ones)
         "equipment_width", "12 in", "facing", "live parts to none", "door_opens_90", mostly("yes", "no"), "clear_of_storage", mostly("yes", "no")), ...)
   end
   put("\ndisconnects:")
-  disconnect("service-disconnect", "service", house.main, "location", "garage", "service_rated", "yes", "listings", "[UL 489]")
+  disconnect("service-disconnect", "service", house.main, "location", mostly("outside wall", "garage"), "service_rated", "yes", "listings", "[UL 489]")
   disconnect("pv-disconnect", "PV system", house.large, "of", of, "location", mostly("outside wall", "bathroom"), "locked_or_tool", mostly("yes", "no"), "lockable", mostly("yes", "no"),
     "visible_open", "yes", "service_rated", supply and mostly("yes", "no") or "no", "within_sight", "yes", "distance", "6 ft", "distance_to_meter", feet(mostly(between(2, 9, 1), 30)), "listings", "[UL 98]")
   disconnect("utility-disconnect", "utility", house.large, "of", of, "location", "outside wall", "locked_or_tool", "yes", "lockable", mostly("yes", "no"), "visible_open", mostly("yes", "no"),
@@ -687,7 +687,7 @@ local function put_labels(house, sources, panels)
   if #panels > 0 then label("sum-label", "sum of breakers", "panel", "WARNING: SUM OF BREAKERS SHALL NOT EXCEED THE RATING OF THE BUSBAR", "any") end
   if not micro then label("raceway-label", "DC raceway", "DC raceway", "SOLAR PV DC CIRCUIT", "white on red", true, "spacing", mostly("10 ft", "20 ft")) end
   label("inverter-label", "inverter", "inverter", "UTILITY INTERACTIVE", "any")
-  label("emergency-label", "emergency disconnect", "meter", "EMERGENCY DISCONNECT, NOT SERVICE EQUIPMENT", "white on red")
+  label("emergency-label", "emergency disconnect", "meter", "EMERGENCY DISCONNECT, SERVICE DISCONNECT", "white on red")
   label("service-label", "service disconnect", "service equipment", "SERVICE DISCONNECT", "any")
   label("utility-label", "utility disconnect", "AC disconnect", "PV UTILITY DISCONNECT", "any")
   if out[#out] == "\nlabels:" then out[#out] = "\nlabels: none" end
