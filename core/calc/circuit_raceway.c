@@ -1,6 +1,7 @@
 /* What is in the raceway of a circuit: its own conductors and those of circuits that share it. */
 #include "conductor_runs.h"
 
+#include <math.h>
 #include <string.h>
 
 #include "conductor.h"
@@ -85,30 +86,48 @@ static bool find_brought(struct brought *brought, const struct object *circuit,
     return true;
 }
 
+/* What the circuits bring and the largest number that one of them tells. */
+struct counted {
+    double carrying, neutrals, told;
+};
+
+/* `slot`: how many are told to be in the raceway, of all or of those that carry current. */
+static bool count_all(struct counted *counted, const struct company *company, unsigned slot,
+                      struct working *working)
+{
+    *counted = (struct counted){.told = 0};
+    for (size_t i = 0; i <= company->guest_count; i++) {
+        const struct object *circuit = circuit_in(company, i);
+        struct brought one;
+        double told;
+        if (is_gone(circuit))
+            continue;
+        if (!find_brought(&one, circuit, working) || !need_number(&told, circuit, slot, working))
+            return false;
+        counted->carrying += one.carrying;
+        counted->neutrals += one.neutrals;
+        counted->told = told > counted->told ? told : counted->told;
+    }
+    return true;
+}
+
 bool find_carrying_conductors(double *count, const struct object *circuit, struct working *working)
 {
+    enum { SLOT = SLOT_circuit_current_carrying_conductors };
     struct company company;
-    struct brought one;
-    double sum = 0, told;
-    if (!need_number(count, circuit, SLOT_circuit_current_carrying_conductors, working))
+    struct counted all;
+    if (!need_number(count, circuit, SLOT, working))
         return false;
     if (!find_company(&company, circuit, working))
         return working->stop.kind == STOP_NONE;
-    for (size_t i = 0; i <= company.guest_count; i++) {
-        const struct object *other = circuit_in(&company, i);
-        if (is_gone(other))
-            continue;
-        if (!find_brought(&one, other, working) ||
-            !need_number(&told, other, SLOT_circuit_current_carrying_conductors, working))
-            return false;
-        sum += one.carrying;
-        *count = told > *count ? told : *count;
-    }
+    if (!count_all(&all, &company, SLOT, working))
+        return false;
+    *count = fmax(*count, all.told);
     working_step(working, NULL,
                  "circuits in its raceway bring %g current-carrying conductors; the largest count "
                  "told is %g",
-                 sum, *count);
-    *count = sum > *count ? sum : *count;
+                 all.carrying, *count);
+    *count = fmax(*count, all.carrying);
     return true;
 }
 
@@ -229,28 +248,19 @@ bool run_circuit_fill(struct amount *results, const struct object *about,
     return true;
 }
 
-/* Conductors in it, as the fill counts them; sizes do not matter. */
+/* Conductors in it, as the fill counts them, one of them for ground; sizes do not matter. */
 static bool find_conductor_count(double *count, const struct object *circuit,
                                  struct working *working)
 {
     struct company company;
-    struct brought one;
-    double sum = 1, told;
+    struct counted all;
     if (!need_number(count, circuit, SLOT_circuit_conductors, working))
         return false;
     if (!find_company(&company, circuit, working))
         return working->stop.kind == STOP_NONE;
-    for (size_t i = 0; i <= company.guest_count; i++) {
-        const struct object *other = circuit_in(&company, i);
-        if (is_gone(other))
-            continue;
-        if (!find_brought(&one, other, working) ||
-            !need_number(&told, other, SLOT_circuit_conductors, working))
-            return false;
-        sum += one.carrying + one.neutrals;
-        *count = told > *count ? told : *count;
-    }
-    *count = sum > *count ? sum : *count;
+    if (!count_all(&all, &company, SLOT_circuit_conductors, working))
+        return false;
+    *count = fmax(fmax(*count, all.told), all.carrying + all.neutrals + 1);
     return true;
 }
 
