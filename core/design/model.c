@@ -170,6 +170,19 @@ static void append_three(char *buffer, size_t size, const char *a, const char *b
     text_append(buffer, size, c);
 }
 
+/* The first fact of a thing with its own example, and that others follow. */
+static void write_thing_example(char *buffer, size_t size, const char *before,
+                                const struct fact_row *row, const char *after)
+{
+    char first[160];
+    const struct fact_row *fact = &kinds[row->kind].facts[0];
+    if (fact->type == TYPE_POINTS) /* too long to show within another */
+        snprintf(first, sizeof first, "%s: …", fact->name);
+    else
+        fact_write_example(first, sizeof first, fact);
+    append_three(buffer, size, before, first, after);
+}
+
 void fact_write_example(char *buffer, size_t size, const struct fact_row *row)
 {
     const char *word = row->vocabulary ? row->vocabulary->words[0] : "";
@@ -211,10 +224,11 @@ void fact_write_example(char *buffer, size_t size, const struct fact_row *row)
         text_append(buffer, size, "[[0 ft, 0 ft], [30 ft, 0 ft], [30 ft, 16 ft], [0 ft, 16 ft]]");
         break;
     case TYPE_ONE:
-        append_three(buffer, size, "{", kinds[row->kind].facts[0].name, ": …}");
+        write_thing_example(buffer, size, "{", row, ", …}");
         break;
     case TYPE_LIST:
-        append_three(buffer, size, "[{name: one, ", kinds[row->kind].facts[0].name, ": …}]");
+        append_three(buffer, size, "[{name: ", kinds[row->kind].name, "-1, ");
+        write_thing_example(buffer, size, "", row, ", …}]");
         break;
     case TYPE_REFERENCE:
         text_append(buffer, size, "the-name");

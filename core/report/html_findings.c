@@ -148,7 +148,7 @@ static void write_group(struct html *html, enum html_group group, size_t *number
 
 void html_wanted(struct html *html)
 {
-    static const char *const heads[] = {"Fact", "Findings that wait", "For example", NULL};
+    static const char *const heads[] = {"Fact", "Waiting", "For example", NULL};
     const struct findings *findings = html->report->findings;
     struct wanted *wanted;
     size_t count = 0;
@@ -167,6 +167,7 @@ void html_wanted(struct html *html)
     }
     html_table_end(html);
     html_close(html);
+    html_put(html, "h2", NULL, "Needs action");
 }
 
 static void write_action(struct html *html, size_t at, size_t number)

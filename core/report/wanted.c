@@ -86,6 +86,7 @@ const char *wanted_text(const struct findings *findings, struct arena *arena)
     return arena_format(
         arena,
         "%zu findings are open. These are the facts that most of them wait for, with how many do; "
-        "what then goes on may ask for more.",
+        "what then goes on may ask for more. A sheet with every fact of every thing, and what may "
+        "stand there, is laid out by: plumbrule new design NAME",
         findings_count(findings).of[OUTCOME_OPEN]);
 }

@@ -47,6 +47,28 @@ function TestWanted:test_the_page_has_it_too()
   lu.assertStrContains(page, '<th scope="row">circuits</th>')
 end
 
+-- A person can write what stands there, and learns that a thing may be absent, or stand in a catalogue.
+function TestWanted:test_examples_are_what_one_would_write()
+  local text = report(BLANK, "text"):gsub("\n +", " ")
+  for _, example in ipairs {
+    "circuits: [{name: circuit-1, role: PV source, …}], or none where there is none",
+    "roof: {shape: gable, …}",
+    "service: {rating: 200 A, …}",
+    "module_rows: [{name: module_row-1, model: the-name, …}], or none where there is none",
+  } do lu.assertStrContains(text, "for example: " .. example .. " ") end
+  lu.assertStrContains(text, "is laid out by: plumbrule new design NAME")
+  text = report(BLANK .. "module_rows: none\nbranches: none\nstrings: none\nroof: {shape: gable}\n", "text"):gsub("\n +", " ")
+  lu.assertStrContains(text, "for example: module_models: [{name: module_model-1, maker: Quillon, …}], or in a file that catalogue names")
+end
+
+-- What is to be done does not stand under the heading of the list.
+function TestWanted:test_the_page_says_where_the_list_ends()
+  local page = report(BLANK, "html")
+  lu.assertTrue(page:find(TITLE, 1, true) < page:find("<h2>Needs action</h2>", 1, true))
+  lu.assertTrue(page:find("<h2>Needs action</h2>", 1, true) < page:find('<ol class="actions">', 1, true))
+  lu.assertEquals(plumb.count(report(plumb.sample("failing"), "html"), "<h2>Needs action</h2>"), 0)
+end
+
 function TestWanted:test_few_open_findings_say_it_themselves()
   local text = report(plumb.sample("standing"), "text")
   lu.assertEquals(plumb.count(text, TITLE), 0)

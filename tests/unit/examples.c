@@ -44,5 +44,8 @@ int main(void)
     expect(KIND_module_model, "voc_coefficient", "voc_coefficient: -0.26 %/°C");
     expect(KIND_roof_plane, "layers", "layers: 1");
     expect(KIND_roof_plane, "slope", "slope: 4/12");
+    expect(KIND_design, "circuits", "circuits: [{name: circuit-1, role: PV source, …}]");
+    expect(KIND_design, "service", "service: {rating: 200 A, …}");
+    expect(KIND_roof, "planes", "planes: [{name: roof_plane-1, outline: …, …}]");
     return checks_end();
 }
