@@ -266,9 +266,11 @@ void read_fact(struct design_reader *reader, struct object *object, unsigned slo
     struct fact *fact = &object->facts[slot];
     char named[160];
     if (row->type == TYPE_INVERSE) {
-        complain(reader->complaints, node, "derived", NULL,
-                 "%s is worked out from the other side; it is not written here",
-                 name_fact(named, sizeof named, object, row));
+        complain(reader->complaints, node, "derived", example_of(reader, row),
+                 "%s is worked out from the other side, from what each %s says under '%s'; it is "
+                 "not written here",
+                 name_fact(named, sizeof named, object, row), kind_at(row->kind)->name,
+                 kind_at(row->kind)->facts[row->via].name);
         return;
     }
     fact->place = node->place;

@@ -96,7 +96,7 @@ end
 
 -- The other side of a relation is worked out, not written.
 function TestBadFacts:test_what_is_worked_out()
-  refused("inverters: [{name: one, breakers: [main]}]", "derived", "breakers of inverter is worked out from the other side")
+  refused("inverters: [{name: one, breakers: [main]}]", "derived", "breakers of inverter is worked out from the other side, from what each breaker says under 'serves'")
 end
 
 local result = lu.LuaUnit.run()
