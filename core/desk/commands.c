@@ -13,7 +13,8 @@ static const struct flag flags[FLAG_COUNT] = {
                    "A rulebook; each further one counts as adopting those before it."},
     [FLAG_ON] =
         {"on", 0, "DATE", NULL, false,
-         "The day whose rules hold, YYYY-MM-DD; else the design's permit application date."},
+         "The day whose rules hold, or from which a new book adopts, YYYY-MM-DD; else, where there "
+         "is a design, its permit application date."},
     [FLAG_JOBS] = {"jobs", 'j', "N", NULL, false,
                    "Writes one line of JSON per design, with N designs under way at once."},
     [FLAG_FROM_LIST] = {"from-list", 0, "FILE", NULL, false,
@@ -69,8 +70,8 @@ static const enum flag_id compare_flags[] = {FLAG_BOOK,   FLAG_ON,         FLAG_
 static const enum flag_id calc_flags[] = {FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 static const enum flag_id prove_flags[] = {FLAG_STIR,   FLAG_BOOKS, FLAG_CATALOGUES, FLAG_FORMAT,
                                            FLAG_OUTPUT, FLAG_HELP,  FLAG_COUNT};
-static const enum flag_id new_flags[] = {FLAG_ADOPTS, FLAG_ON,         FLAG_IN,   FLAG_BOOKS,
-                                         FLAG_BOOK,   FLAG_CATALOGUES, FLAG_HELP, FLAG_COUNT};
+static const enum flag_id new_flags[] = {FLAG_ADOPTS, FLAG_ON,   FLAG_IN,
+                                         FLAG_BOOKS,  FLAG_HELP, FLAG_COUNT};
 static const enum flag_id lint_flags[] = {FLAG_BOOKS, FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 static const enum flag_id schema_flags[] = {FLAG_BOOKS, FLAG_OUTPUT, FLAG_HELP, FLAG_COUNT};
 

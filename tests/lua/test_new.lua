@@ -120,6 +120,7 @@ function TestNew:test_the_command_line()
     { { "new", "rule", "roof" }, 64, "named by its book" },
     { { "new", "rule", "no-such-town/roof" }, 3, "no-such-town" },
     { { "new", "design", "a/b" }, 64, "letters, digits" },
+    { { "new", "design", "x", "-b", "irc@2021" }, 64, "no option -b" }, -- a sheet is of no book
   }
   for _, one in ipairs(wrong) do
     one[1][#one[1] + 1] = "--in"
