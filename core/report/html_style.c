@@ -101,6 +101,7 @@ static const char findings[] =
     "details.working{border:0;border-top:1px solid #dbe2e6;margin:.8rem 0 0;padding:0}"
     ".working>summary{color:#4a5962;font-size:.92rem}"
     "figure{margin:1rem 0}figure svg{max-width:100%;height:auto}.paper-only{display:none}"
+    "@media screen{.wide td,.wide th,.wide td *,.wide th *{overflow-wrap:break-word}}"
     "@media(max-width:40rem){body{padding:1rem .8rem 3rem}h1{font-size:1.5rem}"
     ".verdict .word{font-size:1.35rem}.mark{width:32px;height:48px}}";
 

@@ -52,6 +52,22 @@ async function lookByKeyboard(page, name) {
   expect(await summary.evaluate((one) => one.parentElement.open), `${name}: Enter opens what is closed`);
 }
 
+// Words of tables stand whole on a telephone, where a table may be moved sideways.
+async function lookAtWords(page, name) {
+  await page.setViewportSize({ width: 360, height: 800 });
+  const broken = await page.evaluate(() => [...document.querySelectorAll("#equipment tbody th, #equipment tbody td")]
+    .flatMap((cell) => {
+      const text = document.createTreeWalker(cell, NodeFilter.SHOW_TEXT).nextNode();
+      return [...(text?.data ?? "").matchAll(/[A-Za-z]{3,}/g)].filter(({ 0: word, index }) => {
+        const range = document.createRange();
+        range.setStart(text, index);
+        range.setEnd(text, index + word.length);
+        return new Set([...range.getClientRects()].map((box) => box.top)).size > 1;
+      }).map(([word]) => word);
+    }));
+  expect(broken.length === 0, `${name}: no word is broken`, broken.join(" "));
+}
+
 async function lookAtWidths(page, name) {
   for (const width of [320, 360, 768, 1200]) {
     await page.setViewportSize({ width, height: 800 });
@@ -94,6 +110,7 @@ async function look(context, file) {
     await lookAtPaper(page, name, ["Jobsite safety sheet", "City, rough", "City, final", "Calculation sheets", "SHA-256", "An aid, not an approval"]);
   }
   await lookAtWidths(page, name);
+  await lookAtWords(page, name);
   await page.evaluate(() => document.querySelectorAll("details").forEach((one) => { one.open = true; }));
   await lookAtWidths(page, `${name}, all opened`);
   await lookWithAxe(page, name);
