@@ -260,6 +260,21 @@ static void write_tag(struct canvas *canvas, double x, double y, const char *tag
     canvas_text(canvas, x, y + 4, (struct lettering){11, ANCHOR_MIDDLE, true, false, NULL, 0}, tag);
 }
 
+/* "; N 8 AWG". A DC run has no neutral to tell, and one that is told to have none has no size. */
+static const char *neutral_text(struct canvas *canvas, const struct object *circuit)
+{
+    bool has_size = object_fact(circuit, SLOT_circuit_neutral_size)->state == FACT_GIVEN;
+    bool is_dc = object_is(circuit, SLOT_circuit_role, "PV source") ||
+                 object_is(circuit, SLOT_circuit_role, "PV output") ||
+                 object_is(circuit, SLOT_circuit_role, "converter output");
+    if (!has_size && is_dc)
+        return "";
+    if (!has_size && object_is(circuit, SLOT_circuit_neutral, "none"))
+        return "; no N";
+    return arena_format(canvas->arena, "; N %s",
+                        fact_shown(canvas, circuit, SLOT_circuit_neutral_size));
+}
+
 static void write_run_label(struct line_sheet *sheet, const struct run *run, double x, double y)
 {
     struct canvas *canvas = sheet->canvas;
@@ -283,9 +298,10 @@ static void write_run_label(struct line_sheet *sheet, const struct run *run, dou
     struct lettering dark = plain;
     dark.fill = INK;
     canvas_text(canvas, x + 16, y + 10, dark, conductor_text(canvas, circuit));
-    canvas_text_format(canvas, x + 16, y + 10 + LABEL_LINE, dark, "EGC %s; N %s",
-                       fact_shown(canvas, circuit, SLOT_circuit_egc_size),
-                       fact_shown(canvas, circuit, SLOT_circuit_neutral_size));
+    canvas_text(canvas, x + 16, y + 10 + LABEL_LINE, dark,
+                ARENA_JOIN(canvas->arena, "EGC ",
+                           fact_shown(canvas, circuit, SLOT_circuit_egc_size),
+                           neutral_text(canvas, circuit)));
     canvas_text_format(canvas, x + 16, y + 10 + 2 * LABEL_LINE, dark, "%s, %s, %s",
                        raceway_text(canvas, circuit),
                        fact_shown(canvas, circuit, SLOT_circuit_length),

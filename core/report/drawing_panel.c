@@ -278,12 +278,16 @@ static double write_bar(struct canvas *canvas, const struct bar *bar, double mos
     double actual = quantity_as(bar->test->actual.quantity, "A");
     double limit = quantity_as(bar->test->limit.quantity, "A");
     char is[128], at_most[128];
-    const struct lettering plain = {11, ANCHOR_START, false, false, NULL, width};
+    const struct lettering plain = {11, ANCHOR_START, false, false, NULL, 0};
+    bool is_within = bar->name != NULL && bar->outcome == OUTCOME_FAIL && actual <= limit;
     test_write_amounts(is, at_most, sizeof is, bar->test);
-    canvas_text_format(canvas, MARGIN, y, plain, "%s against a limit of %s; %s%s: %s%s%s", is,
-                       at_most, bar->name != NULL ? "this way " : "", bar_word(bar->outcome),
-                       bar->name != NULL ? bar->name : "", bar->name != NULL ? ", " : "",
-                       bar->test->what);
+    y = canvas_paragraph(
+            canvas, MARGIN, y, width, 2, plain,
+            arena_format(canvas->arena, "%s against a limit of %s; %s%s%s: %s%s%s", is, at_most,
+                         bar->name != NULL ? "this way " : "", bar_word(bar->outcome),
+                         is_within ? " for another reason" : "", bar->name != NULL ? bar->name : "",
+                         bar->name != NULL ? ", " : "", bar->test->what)) -
+        1.35 * plain.size;
     y += 10;
     canvas_rect(canvas, MARGIN, y, fmin(actual, limit) * scale, 14,
                 (struct stroke){INK, 1, NULL, GLASS});

@@ -302,6 +302,11 @@ bool drawing_write_roof(struct text *out, const struct report *report)
         write_map(&roof);
         y = legend_write(&canvas, &roof.legend, roof.plan.bottom + 84);
         y = plan_write_notes(&canvas, &roof.plan, y);
+        if (roof.has_sloped_length)
+            y = sheet_note(
+                &canvas, y,
+                "The length of a sloped side is given along the roof; in plan, as drawn, "
+                "it is shorter.");
         if (roof.strips.has_bent)
             y = sheet_note(&canvas, y,
                            "An access pathway stands that is not one straight strip; it is not "

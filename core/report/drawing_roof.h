@@ -9,6 +9,7 @@ struct roof {
     struct strips strips;
     struct keys keys;
     struct legend legend;
+    bool has_sloped_length; /* a dimension is longer than what is drawn */
 };
 
 /* Where an attachment stands on the sheet. False: not told. */

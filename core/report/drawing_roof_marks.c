@@ -213,8 +213,9 @@ static bool dimension_side(struct roof *roof, const struct plan_plane *plane, si
     struct point probe = {(a.x + b.x) / 2 + normal.x * 20, (a.y + b.y) / 2 + normal.y * 20};
     if (is_over_a_plane(&roof->plan, probe))
         return false;
-    plan_dimension(roof->canvas, a, b, normal, 16,
-                   feet_shown(roof->canvas, hypot(q.x - p.x, q.y - p.y)));
+    double along = hypot(q.x - p.x, q.y - p.y);
+    roof->has_sloped_length |= hypot(b.x - a.x, b.y - a.y) < 0.999 * along * roof->plan.scale;
+    plan_dimension(roof->canvas, a, b, normal, 16, feet_shown(roof->canvas, along));
     return true;
 }
 

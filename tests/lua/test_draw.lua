@@ -117,6 +117,33 @@ function TestDraw:test_the_panel_has_its_breakers_and_its_sums()
 end
 
 -- 3/8 in of capital letters is 36 of 96 units to the inch, and a capital is 0.716 of a letter's size.
+-- The dimension of a rake is longer than what stands in plan; that of a roof nearly flat is not.
+function TestDraw:test_a_length_along_the_roof_is_said_to_be_one()
+  local note = "The length of a sloped side is given along the roof"
+  lu.assertStrContains(drawn(plumb.sample("standing"), "roof"), note)
+  lu.assertNotStrContains(drawn(sample("coast-and-summit", "tallow-court"), "roof"), note)
+end
+
+function TestDraw:test_a_neutral_is_told_where_there_can_be_one()
+  local text = sample("three-roofs", "moss-end")
+  local svg = drawn(text, "one-line")
+  lu.assertEquals({ plumb.count(svg, "; no N<"), plumb.count(svg, "; N 8 AWG<") }, { 4, 1 })
+  lu.assertNotStrContains(svg, "N not given")
+  svg = drawn(plumb.change(text, "    neutral: none\n", "", 4), "one-line")
+  lu.assertEquals({ plumb.count(svg, "; no N<"), plumb.count(svg, "; N not given<") }, { 0, 4 })
+  svg = drawn(sample("three-roofs", "tern-lane"), "one-line") -- a DC run has none
+  lu.assertNotStrContains(svg, "N not given")
+  lu.assertEquals(plumb.count(svg, "EGC 10 AWG<"), 2)
+end
+
+-- A sum within its limit, of a way that something else keeps from being met, does not look like a mistake.
+function TestDraw:test_sums_are_told_whole()
+  local svg = drawn(sample("three-roofs", "moss-end"), "panel")
+  lu.assertNotStrContains(svg, "…")
+  lu.assertStrContains(svg, "100 A against a limit of 125 A; this way is not met for another reason: sum of breakers")
+  lu.assertStrContains(svg, "210 A against a limit of 125 A; this way is not met: sum of breakers")
+end
+
 function TestDraw:test_labels_are_at_their_true_size()
   local svg = drawn(plumb.sample("standing"), "labels")
   lu.assertStrContains(svg, 'width="8.5in"')
