@@ -64,7 +64,9 @@ static void write_verdict(struct html *html, int code)
     html_open(html, "div", NULL);
     html_put(html, "p", "word", verdict_words(code));
     if (code == 0)
-        html_put(html, "p", NULL, "Nothing that must hold fails, and nothing is left open.");
+        html_put_format(html, "p", NULL,
+                        "Nothing that must hold fails%s, and nothing is left open.",
+                        counts.waived > 0 ? " but what is waived" : "");
     else if (code == 3)
         html_put(html, "p", NULL,
                  "Something could not be read, or no rule is in force; see the problems.");

@@ -255,7 +255,9 @@ static void write_result(struct page *page, const struct report *report)
 {
     int code = exit_code(report->findings, report->problems, any_rule_holds(report->rulebook));
     const char *words =
-        code == 0   ? "Stands: nothing that must hold fails, and nothing is left open."
+        code == 0 && findings_count(report->findings).waived > 0
+            ? "Stands: nothing that must hold fails but what is waived, and nothing is left open."
+        : code == 0 ? "Stands: nothing that must hold fails, and nothing is left open."
         : code == 1 ? "Does not stand: something that must hold fails."
         : code == 2 ? "Not settled: something is open or for a person to judge."
         : code == 4 ? "Not settled: something is wrong in a rule file."

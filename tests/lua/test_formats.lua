@@ -82,6 +82,22 @@ function TestFormats:test_a_waived_fail_is_suppressed_and_skipped()
   lu.assertEquals(count(junit, "<skipped "), count(before, "<skipped ") + 1)
 end
 
+-- What stands only by a waiver says so.
+function TestFormats:test_a_design_that_stands_by_a_waiver_says_so()
+  local folder = plumb.folder() .. "/lenient"
+  os.execute("mkdir -p '" .. folder .. "'")
+  local words = "but what is waived, and nothing is left open."
+  for _, waivers in ipairs { "", "waivers:\n  - {rule: irc/ridge-clearance, about: \"roof_plane:south\", reason: seen on site, "
+    .. "granted_by: Chief Official, permit: B-2026-0412, from: 2026-01-01, until: 2027-01-01}\n" } do
+    plumb.write(folder .. "/book.yaml", "book: lenient\ntitle: L\nmaintained_by: B\nrole: authority\nscope: roofs\nadopts:\n"
+      .. "  - {book: irc, edition: 2021, from: 2020-01-01, cite: \"Ordinance 1\"}\n" .. waivers)
+    for _, format in ipairs { "text", "html" } do
+      local out, code = plumb.run({ "check", plumb.top .. "/samples/quill-hollow/failing.yaml", "--book", folder, "--format", format })
+      lu.assertEquals({ code, plumb.count(out, words) }, waivers == "" and { 1, 0 } or { 0, 1 }, out:sub(1, 400))
+    end
+  end
+end
+
 function TestFormats:test_junit_counts_what_it_holds()
   for _, name in ipairs { "failing", "unfinished", "standing" } do
     local xml = report("junit", { name })
