@@ -31,12 +31,11 @@ return {
     local function judge(load_of_snow, name, reach)
       local under = ""
       if same(name, "drifted snow") then under = " under drifted snow" end
-      if not has_wind then under = format("%s (wind left out)", under) end
       local alike, sorts = {}, {} -- attachments of one model on one kind of member hold alike
       for _, attachment in ipairs(plane.attachments) do
         local area = attachment:tributary_area()
         if area > 0 * sq_ft and (not reach or attachment:below_ridge() < reach) then
-          local wind_up, wind_down = 0 * psf, 0 * psf -- where it is not known, asce/array-wind says so
+          local wind_up, wind_down = 0 * psf, 0 * psf -- where it is not known, asce/array-wind says why
           if has_wind then wind_up, wind_down = attachment:wind_pressure(edition, speed, book.panel_wind_minimum) end
           local _, down, along = calc.asd_combinations {
             edition = edition, dead = dead, wind_uplift = wind_up, wind_down = wind_down, snow = load_of_snow,
@@ -81,6 +80,7 @@ return {
     end
 
     judge(snow, "snow")
+    if not has_wind then review("Wind is left out here (asce/array-wind tells why): what stands without it may not stand under it") end
     if ground_snow > book.unbalanced_snow_from then
       local drifted, _, needed, reach = plane:drifted_snow(edition, basis, ground_snow)
       if needed and drifted > snow then judge(drifted, "drifted snow", reach) end

@@ -17,9 +17,13 @@ return {
     -- A test load is 1.5 times the design load that it stands for.
     local share = 1
     if model.rating_basis:is("test") then share = 1 / 1.5 end
+    local left_out -- the first plane on which wind is not known
     local most_up, most_down, up_at, down_at = -1000 * psf, -1000 * psf, "", ""
     for _, module in ipairs(design.modules) do
-      if same(module.model, model) and not module.status:is("removed") and module.plane:has_wind(edition) then
+      local is_such = same(module.model, model) and not module.status:is("removed")
+      if is_such and not module.plane:has_wind(edition) then
+        left_out = left_out or module.plane
+      elseif is_such then
         local wind_up, wind_down, zone, _, exposed = module:wind_pressure(edition, speed, book.panel_wind_minimum)
         local up, down = calc.asd_combinations {
           edition = edition, wind_uplift = wind_up, wind_down = wind_down, roof_live = 0 * psf, slope = module.plane.slope,
@@ -31,6 +35,9 @@ return {
         if up > most_up then most_up, up_at = up, at end
         if down > most_down then most_down, down_at = down, at end
       end
+    end
+    if left_out then
+      review(format("Wind is left out here for the modules on %s (asce/array-wind tells why): they are not judged", left_out:called()))
     end
     shall.not_exceed(format("Net uplift on %s", up_at), most_up, share * model.uplift_rating, psf)
     shall.not_exceed(format("Downward load on %s", down_at), most_down, share * model.down_rating, psf)
