@@ -1,3 +1,12 @@
+-- What the racking weighs at least: its rails as drawn, and something for each attachment.
+local function least_weight(racking, book)
+  local least = racking.attachments:count() * book.attachment_weight_least
+  if racking.rails:count() < 1 then return least end
+  local length = 0 * ft
+  for _, rail in ipairs(racking.rails) do length = length + rail.length end
+  return least + length * racking.model.rail_weight
+end
+
 ---@type plumbrule.Rule
 return {
   title = "Weight of the array on the roof",
@@ -11,6 +20,10 @@ return {
       review("The array is heavier than light framing takes without a study", load, book.array_dead_load_limit)
     else
       shall.not_exceed("Weight of the array per area", load, book.array_dead_load_limit)
+    end
+    local least = least_weight(design.racking, book) / (1 * lbf) * (1 * lb)
+    if design.racking.weight < least then
+      review(format("All racking is told to weigh %s, and its rails and attachments as drawn weigh %.0f lb or more: the designer adds up what lies on the roof", design.racking.weight, least / (1 * lb)))
     end
     should.not_exceed("Weight on one attachment", design:weight_per_attachment(), book.attachment_weight_limit)
   end,
