@@ -3,9 +3,10 @@
 #include "file.h"
 
 /* Things a design can declare that not every book has rules for. */
-static const char *const coverable[] = {
-    "storage",         "generator", "ground array", "second dwelling unit", "detached building",
-    "other occupancy", NULL};
+static const char *const coverable[] = {"storage",           "generator",
+                                        "ground array",      "second dwelling unit",
+                                        "detached building", "panel in a detached building",
+                                        "other occupancy",   NULL};
 
 /* A text copied from the example of the trade: what a book must say of itself. */
 static void read_card(struct book_reader *reader, const struct node *root)
@@ -73,7 +74,7 @@ static void read_covers(struct book_reader *reader, const struct node *root)
             is_known = strcmp(coverable[j], item->text) == 0;
         if (!is_known)
             complain_unknown(&reader->complaints, item, "covers-unknown", "declared thing",
-                             coverable, 5);
+                             coverable, sizeof coverable / sizeof coverable[0] - 1);
     }
 }
 

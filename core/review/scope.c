@@ -154,10 +154,12 @@ static bool review_dwellings(const struct scope *scope, const struct design *des
 static bool review_panels(const struct scope *scope, const struct design *design)
 {
     const struct objects *all = &design->of_kind[KIND_panel];
+    if (is_covered(scope->rulebook, "detached building"))
+        return true; /* its panels with it */
     for (size_t i = 0; i < all->count; i++) {
         const struct fact *detached = object_fact(all->items[i], SLOT_panel_detached_building);
         if (object_has(all->items[i], SLOT_panel_detached_building) && detached->is.yes &&
-            !add(scope, "detached building", all->items[i], detached))
+            !add(scope, "panel in a detached building", all->items[i], detached))
             return false;
     }
     return true;

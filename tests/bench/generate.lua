@@ -695,8 +695,8 @@ end
 
 local function put_papers(house)
   put("\npapers:")
-  for _, kind in ipairs { "site plan", "roof plan", "one-line diagram", "equipment data sheets", "label sheet", "load calculation", "interconnection application" } do
-    row(2, "name", (kind:gsub(" ", "-")), "kind", kind, "state", mostly(kind:find("^inter") and "submitted" or "ready", "missing"), "date", ("2026-01-%02d"):format(random(1, 28)),
+  for _, kind in ipairs { "site plan", "roof plan", "one-line diagram", "equipment data sheets", "label sheet", "load calculation", "interconnection application", "fire access waiver" } do
+    row(2, "name", (kind:gsub(" ", "-")), "kind", kind, "state", mostly(kind:find("^inter") and "submitted" or kind:find("waiver$") and "approved" or "ready", "missing"), "date", ("2026-01-%02d"):format(random(1, 28)),
       "by", pick(first) .. " " .. pick(last), "sealed", "no")
   end
   put("\njobsite:")

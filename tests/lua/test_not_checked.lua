@@ -8,12 +8,13 @@ TestNotChecked = {}
 local folder
 function TestNotChecked:setUp()
   folder = plumb.folder() .. "/scope"
-  os.execute(("rm -rf '%s' && mkdir -p '%s/town' '%s/wide'"):format(folder, folder, folder))
+  os.execute(("rm -rf '%s' && mkdir -p '%s/town' '%s/wide' '%s/wired'"):format(folder, folder, folder, folder))
   local book = "book: %s\ntitle: T\nmaintained_by: M\nrole: authority\nscope: roofs\n%s"
   plumb.write(folder .. "/town/book.yaml", book:format("town", ""))
   plumb.write(folder .. "/wide/book.yaml", book:format("wide",
     "covers: [storage, generator, ground array, second dwelling unit, detached building, other occupancy]\n"))
-  for _, name in ipairs({ "town", "wide" }) do
+  plumb.write(folder .. "/wired/book.yaml", book:format("wired", "covers: [panel in a detached building]\n"))
+  for _, name in ipairs({ "town", "wide", "wired" }) do
     plumb.write(("%s/%s/layers.lua"):format(folder, name), [[
 return {
   title = "Layers",
@@ -70,7 +71,7 @@ function TestNotChecked:test_each_declared_thing_without_rules_is_for_a_person()
     { { WORK = "storage" }, "storage" },
     { { WORK = "storage", SOURCES = "[{name: s, kind: storage}]" }, "storage" }, -- once
     { { WORK = "ground-mounted PV" }, "ground array" },
-    { { DETACHED = "yes" }, "detached building" },
+    { { DETACHED = "yes" }, "panel in a detached building" },
     { { MOUNTING = "ground" }, "ground array" },
     { { UNITS = "2" }, "second dwelling unit" },
     { { STRUCTURE = "carport" }, "detached building" },
@@ -88,6 +89,12 @@ function TestNotChecked:test_each_declared_thing_without_rules_is_for_a_person()
     local never = one[2]:find("source") and 1 or 0 -- no book can say so of these
     lu.assertEquals({ code, #beyond(report) }, { 2 * never, never }, one[2])
   end
+end
+
+-- A code with a rule on the feeder to another building answers for the panel there, not for the building.
+function TestNotChecked:test_a_panel_in_a_detached_building_is_covered_without_its_building()
+  lu.assertEquals(#beyond(check({ DETACHED = "yes" }, "wired")), 0)
+  lu.assertEquals(#beyond(check({ DETACHED = "yes", STRUCTURE = "carport" }, "wired")), 1)
 end
 
 local function unread(report, kind, fact)

@@ -116,6 +116,9 @@ return {
     if same(kind, "disconnect") and not goes_on(design, to) then
       review(format("No circuit of the design goes on from disconnect %s: the designer shows the conductors behind it", to:called()))
     end
+    if circuit.inside_building and circuit.length_inside > circuit.length then
+      review(format("%s of it are told to run inside, and the whole to be %s long: the designer tells which holds", circuit.length_inside, circuit.length))
+    end
   end,
   remedy = "Show each circuit from where it begins to where it ends, and what goes on from there.",
 }

@@ -21,6 +21,19 @@ local function tells_what_it_is(design, text)
   end
 end
 
+-- A label at the meter is at the disconnect where that stands there.
+local function stands_at_the_meter(design, book)
+  local nearest
+  for _, disconnect in ipairs(design.disconnects) do
+    if disconnect.role:is("service", "emergency") and disconnect.location:is("outside wall", "ground") then
+      nearest = nearest and smallest(nearest, disconnect.distance_to_meter) or disconnect.distance_to_meter
+    end
+  end
+  if nearest and nearest > book.beside_meter then
+    review(format("The label is told to be at the meter, and the nearest disconnect outside to be %s from it: the designer tells where both are", nearest))
+  end
+end
+
 ---@type plumbrule.Rule
 -- From memory: 2020 has the words, 2023 color and size, too. That one that is not the service disconnect says so is
 -- published by trade forums.
@@ -40,6 +53,7 @@ return {
         shall.be("It says EMERGENCY DISCONNECT", string.contains(string.upper(label.text), "EMERGENCY DISCONNECT"))
         tells_what_it_is(design, string.upper(label.text))
         shall.be("At the disconnect outside", label.place:is("meter", "service equipment"))
+        if label.place:is("meter") then stands_at_the_meter(design, book) end
         if same(book:edition("nec"), "2023") then
           shall.be_at_least("Height of its letters", label.letter_height, book.emergency_letters)
           shall.be("White on red", label.color:is("white on red"))

@@ -13,6 +13,8 @@ return {
         review(format("Circuit %s is of %s, smaller than what is told of the service's conductors (%s): the designer tells which of the two is there", circuit:called(), circuit.conductor_size, service.conductor_size))
       elseif circuit.role:is("service") and not circuit.status:is("removed") and not same(circuit.conductor_material, service.conductor_material) then
         review(format("Circuit %s is of %s, and the service's conductors are told to be of %s: the designer tells which of the two is there", circuit:called(), circuit.conductor_material, service.conductor_material))
+      elseif circuit.role:is("service") and not circuit.status:is("removed") and not circuit.ocpd:is("none") and not same(circuit.ocpd_rating, service.disconnect_rating) then
+        review(format("Circuit %s is told to have a device of %s, and the service a disconnect of %s: the designer tells which of the two is there", circuit:called(), circuit.ocpd_rating, service.disconnect_rating))
       end
     end
     if service.phases > 1 then
