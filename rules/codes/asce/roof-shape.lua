@@ -11,6 +11,7 @@ return {
       if not ridge and plane:has_edge("ridge") then ridge = plane end
     end
     local is_hip = roof.shape:is("hip")
+    local is_met = ridge and roof.shape:is("monoslope") and ridge:edge_is_met("ridge")
     -- The first plane with an edge that another must meet and none does; a roof of one slope has a ridge of its own.
     local lone, lone_edge
     local function look(plane, edge)
@@ -32,10 +33,12 @@ return {
       review("The design says that the roof is a gable roof, but no plane of it has a ridge")
     elseif roof.shape:is("flat") and ridge then
       review(format("The design says that the roof is flat, but %s has a ridge", ridge:called()))
+    elseif is_met then
+      review(format("The design says that the roof has one slope (monoslope), but another plane meets the ridge of %s from the other side, as on a gable roof", ridge:called()))
     elseif odd then
       review(format("In plan, %s shares with another plane %s: clearances, pathways and wind follow from what an edge is", odd:called(), odd_says))
     elseif lone and same(lone_edge, "ridge") then
-      review(format("No plane meets the ridge of %s from the other side, where one must face the other way: its azimuth or plan_origin is not as built, a plane is left out of the roof, or the edge is none but a wall", lone:called()))
+      review(format("No plane meets the ridge of %s from the other side, where one must face the other way: its azimuth or plan_origin is not as built, a plane is left out of the roof, a wall goes up there (call the edge a wall, as at the top of a lean-to), or the roof has no other slope (call its shape monoslope)", lone:called()))
     elseif lone then
       review(format("No plane meets the %s of %s from the other side: the edge is none but a rake or a wall, the plan_origin of a plane is not as built, or a plane is left out of the roof", lone_edge, lone:called()))
     else

@@ -13,6 +13,9 @@ return {
   check = function(circuit)
     if circuit.wiring_method:is("trunk cable") then
       shall.be("Trunk cable is between microinverters", circuit.role:is("microinverter branch"))
+      if circuit.inside_building then
+        review("The cable between microinverters is told to run inside the building, too: the inspector looks whether its listing and its maker let it")
+      end
     end
     if circuit.wiring_method:is("trunk cable", "free air", "cable tray") then
       shall.be("The conductors are in a cable", circuit.insulation:is("trunk cable", "TC-ER"))

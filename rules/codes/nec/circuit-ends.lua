@@ -112,6 +112,11 @@ return {
     if same(kind, "meter") and to.revenue and not circuit.role:is("supply-side", "service", "feeder") then
       shall.be("Only a circuit to the supply side ends at the utility's meter", false)
     end
+    local from, connection = circuit.from, design.interconnection
+    if from and same(from:kind_of(), kind) and same(from, to) then shall.be("It ends elsewhere than it begins", false) end
+    if connection.side:is("load side") and connection.conductors and same(connection.conductors, circuit) then
+      shall.be("The conductors of the interconnection end where that is told to be", is_the_connection(to, connection.at))
+    end
     begins_where_something_ends(circuit, design)
     if same(kind, "disconnect") and not goes_on(design, to) then
       review(format("No circuit of the design goes on from disconnect %s: the designer shows the conductors behind it", to:called()))

@@ -1,3 +1,8 @@
+local function ends_inside(circuit)
+  local to = circuit.to
+  return to and same(to:kind_of(), "inverter") and not to.location:is("outside wall", "roof", "ground") or false
+end
+
 ---@type plumbrule.Rule
 -- 2017 and 2023 from memory. From 2020 circuits of at most 30 V and 8 A are spared.
 return {
@@ -7,8 +12,8 @@ return {
   applies = function(circuit)
     if circuit.status:is("removed") or not circuit.role:is("PV source", "PV output", "converter output") then return false end
     if circuit.inside_building then return true end
-    -- Told to be outside and yet with a length inside: where it is in metal, that does not matter.
-    return not circuit.wiring_method:is("EMT", "RMC", "IMC", "FMC", "LFMC", "MC cable") and circuit.length_inside > 0 * ft
+    -- Told to be outside, and yet with a length inside or at an inverter that is: where it is in metal, that does not matter.
+    return not circuit.wiring_method:is("EMT", "RMC", "IMC", "FMC", "LFMC", "MC cable") and (circuit.length_inside > 0 * ft or ends_inside(circuit))
   end,
   check = function(circuit, book, design)
     local function in_metal()

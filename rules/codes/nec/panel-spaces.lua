@@ -1,3 +1,14 @@
+-- Poles of the breakers that were there before and stay. Tandems may share a space, so that they tell nothing.
+local function poles_that_stay(panel)
+  local poles = 0
+  for _, bus in ipairs(panel.busbars) do
+    for _, breaker in ipairs(bus.breakers) do
+      if breaker.status:is("existing") and not breaker.duty:is("main", "spare") then poles = poles + breaker.poles end
+    end
+  end
+  return poles
+end
+
 ---@type plumbrule.Rule
 -- 408.54 from memory. A tandem takes half a space, another may take the other half. A panel takes tandems in those of
 -- its spaces alone that its marking names: how many they are is known here, which ones is not.
@@ -8,6 +19,9 @@ return {
   applies = function(panel) return not panel.status:is("removed") end,
   check = function(panel)
     shall.not_exceed("Spaces that the new breakers take", panel:needed_spaces(), panel.free_spaces)
+    if not panel.takes_tandems then
+      shall.not_exceed("Spaces of the breakers that stay and the free ones together, against the panel's", poles_that_stay(panel) + panel.free_spaces, panel.spaces)
+    end
     -- What the design tells twice; what it does not place, it cannot tell twice.
     local crowded, last, tandems = panel:crowded_spaces()
     shall.not_exceed("Spaces that more breakers are in than fit", crowded, 0)

@@ -1,5 +1,21 @@
--- What feeds it is not taken out.
+local function is_on(breaker, from)
+  local buses = { from }
+  if same(from:kind_of(), "panel") then buses = from.busbars end
+  for _, bus in ipairs(buses) do
+    for _, one in ipairs(bus.breakers) do
+      if same(one, breaker) then return true end
+    end
+  end
+  return false
+end
+
+-- What feeds it is not taken out, and is the panel that has the breaker for it.
 local function stays_fed(panel)
+  for _, breaker in ipairs(panel.breakers) do
+    if not breaker.status:is("removed") and not (panel.fed_from and is_on(breaker, panel.fed_from)) then
+      shall.be(format("Breaker %s, which serves it, is in the panel that is told to feed it", breaker:called()), false)
+    end
+  end
   if panel.feeder and panel.feeder.status:is("removed") then
     shall.be(format("Its feeder %s stays", panel.feeder:called()), false)
   end

@@ -4,9 +4,7 @@
 -- 340.10(4)), of microinverters and AC cable in the open 6 ft, where the maker's instructions do not ask for less.
 return {
   title = "Support of a raceway or cable",
-  cite = { ["2017"] = "330.30, 334.30, 342.30, 344.30, 348.30, 350.30, 352.30, 356.30, 358.30, 690.31(D)",
-    ["2020"] = "330.30, 334.30, 342.30, 344.30, 348.30, 350.30, 352.30, 356.30, 358.30, 690.31(C)(3)",
-    ["2023"] = "330.30, 334.30, 342.30, 344.30, 348.30, 350.30, 352.30, 356.30, 358.30, 690.31(C)(3)" },
+  cite = "330.30, 334.30, 342.30, 344.30, 348.30, 350.30, 352.30, 356.30, 358.30, 690.31",
   about = "circuit",
   applies = function(circuit)
     if circuit.status:is("removed") or circuit.wiring_method:is("cable tray", "underground raceway") then return false end
