@@ -5,15 +5,21 @@ return {
   about = "building",
   applies = function(_, _, design) return design.modules:count() > 0 end,
   check = function(building, book, design)
-    -- Wind grows with the mean roof height, and its edge zones with height and least width.
-    if building.mean_roof_height < building.eave_height then
-      review(format("The mean roof height is said to be %s, below the lowest eave at %s", building.mean_roof_height, building.eave_height))
-    else
-      shall.be_at_least("Mean roof height against the lowest eave", building.mean_roof_height, building.eave_height, ft)
-    end
-    local roof = 0 * sq_ft -- garages, porches and sheds may lie outside of the building's length and width
+    local roof, rise = 0 * sq_ft, 0 * ft -- garages, porches and sheds may lie outside of the building's length and width
     for _, plane in ipairs(design.roof.planes) do
-      if plane.structure:is("dwelling") then roof = roof + plane:plan_area() end
+      if plane.structure:is("dwelling") then
+        roof = roof + plane:plan_area()
+        if plane.slope > book.mean_height_at_eave then rise = largest(rise, plane:rafter_reach() * tan(plane.slope)) end
+      end
+    end
+    -- Wind grows with the mean roof height, and its edge zones with height and least width.
+    local mean, halfway = building.mean_roof_height, building.eave_height + rise / 2
+    if mean < building.eave_height then
+      review(format("The mean roof height is said to be %s, below the lowest eave at %s", mean, building.eave_height))
+    elseif mean + book.mean_height_slack < halfway then
+      review(format("The mean roof height is said to be %s, and halfway from the eave to the top of the roof as drawn are %.1f ft", mean, halfway / (1 * ft)))
+    else
+      shall.be_at_least("Mean roof height against the lowest eave", mean, building.eave_height, ft)
     end
     local plan = building.length * building.width
     if building.width > building.length then

@@ -7,6 +7,21 @@ local function lie_all_one_way(design)
   return true
 end
 
+-- Between the modules of each row, what wind comes through; and a model that is among the attachments.
+local function compare_rest(racking, design, slack)
+  for _, row in ipairs(design.module_rows) do
+    if abs(row.gap - racking.module_gap) > slack then
+      review(format("The gap between modules is told to be %s, and %s in row %s: the designer tells which is built", racking.module_gap, row.gap, row:called()))
+      break
+    end
+  end
+  if not racking.attachment_model then return end
+  for _, attachment in ipairs(racking.attachments) do
+    if same(attachment.model, racking.attachment_model) then return end
+  end
+  review(format("The attachments are told to be of model %s, and none of those drawn is: the designer tells which is built", racking.attachment_model:called()))
+end
+
 ---@type plumbrule.Rule
 -- Every other rule goes by the rails and attachments as they are drawn; the crew's sheet shows what is told.
 return {
@@ -44,6 +59,7 @@ return {
     if apart and (abs(apart - told) <= slack or lie_all_one_way(design)) then
       compare("Least distance of the rails below a module", apart, told, told - slack)
     end
+    compare_rest(racking, design, book.module_gap_slack)
   end,
   remedy = "Tell spacing and overhang as rails and attachments are drawn, or draw them as told.",
 }
