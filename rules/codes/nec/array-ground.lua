@@ -16,6 +16,9 @@ return {
         if circuit.ocpd:is("none") then rating = circuit:needed_ocpd(edition) else rating = circuit.ocpd_rating end
         local needed = calc.egc_size { ocpd = rating, material = grounding.array_egc_material }
         shall.be_at_least(format("Section in kcmil, for circuit %s (%s is needed)", circuit:called(), needed), section, calc.conductor_area { size = needed })
+        if circuit.wiring_method:is("free air") and calc.conductor_area { size = circuit.egc_size } < section then
+          review(format("With circuit %s in the open runs a grounding conductor of %s, and the array's is told to be of %s: the designer tells which is there", circuit:called(), circuit.egc_size, grounding.array_egc_size))
+        end
       end
     end
     if not grounding.array_egc_protected then

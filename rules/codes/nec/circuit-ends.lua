@@ -46,6 +46,10 @@ local function carries_what_its_role_says(circuit)
     local kind = carried:kind_of()
     if not same(kind, expected) and not (is_dc(circuit) and same(kind, "combiner")) then
       shall.be(format("%s is what a circuit of its role carries", carried:called()), false)
+    elseif same(kind, "string") and circuit.role:is("PV source") and carried.has_converters then
+      shall.be(format("What string %s gives comes out of its converters: converter output", carried:called()), false)
+    elseif same(kind, "string") and circuit.role:is("converter output") and not carried.has_converters then
+      shall.be(format("String %s has converters, whose output this is told to be", carried:called()), false)
     end
   end
 end

@@ -24,7 +24,7 @@ return {
   cite = { ["2017"] = "690.54", ["2020"] = "690.54", ["2023"] = "(none)" },
   about = "design",
   applies = function(design, book) return design.modules:count() > 0 and not same(book:edition("nec"), "2023") end,
-  check = function(design)
+  check = function(design, book)
     local labels, together, alone = 0, 0, 0
     local amperes, volts = output_of(design)
     for _, label in ipairs(design.labels) do
@@ -54,6 +54,9 @@ return {
       review(format("No label gives the whole output, the largest says %s: the inspector looks which inverter or branch each stands for", alone * A))
     else
       shall.be_at_least("Current on the labels, against the output", alone * A, amperes)
+      if alone * A > book.continuous_factor * amperes then
+        review(format("It gives %s, and the output is %s: the designer looks whether the number is meant", alone * A, amperes))
+      end
     end
   end,
   remedy = "Mark rated AC current and nominal AC voltage at the point of interconnection.",

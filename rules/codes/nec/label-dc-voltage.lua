@@ -9,8 +9,9 @@ return {
   applies = function(design) return design.strings:count() > 0 end,
   check = function(design, book)
     local labels = 0
-    local most = 0 * V
+    local most, bears = 0 * V, 0 * V -- what the strings give, and what their inverters bear
     for _, each in ipairs(design.strings) do
+      if each.inverter then bears = largest(bears, each.inverter.model.maximum_dc_voltage) end
       most = largest(most, each:maximum_voltage(design.site.design_low_temperature))
     end
     for _, label in ipairs(design.labels) do
@@ -19,6 +20,9 @@ return {
         shall.be("It gives volts", gives(label.text, "V"))
         local _, volts = string.numbers_before(label.text, "V")
         if volts then shall.be_at_least("Voltage that it gives, against the largest of any string", volts * V, most) end
+        if volts and bears > 0 * V and volts * V > bears then
+          review(format("It gives %s, more than the inverters bear (%s): the designer looks whether the number is meant", volts * V, bears))
+        end
         shall.be("At the DC disconnect, the inverter or what stands between", label.place:is("PV disconnect", "inverter", "combiner"))
         if same(book:edition("nec"), "2017") then
           shall.be("It gives amperes, too (2017)", gives(label.text, "A"))

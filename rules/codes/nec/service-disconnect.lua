@@ -1,3 +1,16 @@
+-- What the project is told to do is seen on the service and the panels.
+local function work_is_shown(service, design)
+  local scope = design.project.scope
+  if scope:has("service upgrade") and service.work:is("untouched") then
+    review("The project is told to upgrade the service, and the service to stay untouched: the designer tells which holds")
+  end
+  if not scope:has("panel replacement") then return end
+  for _, panel in ipairs(design.panels) do
+    if panel.status:is("new") then return end
+  end
+  review("The project is told to replace a panel, and none of its panels is new: the designer shows which")
+end
+
 ---@type plumbrule.Rule
 -- That the socket of the meter is rated for the service (230.66(B), from 2020), and (D), of all other services, and that a townhouse is a one-family dwelling: from memory.
 return {
@@ -5,6 +18,7 @@ return {
   cite = { ["2017"] = "230.79(C), (D)", ["2020"] = "230.66(B), 230.79(C), (D)", ["2023"] = "230.66(B), 230.79(C), (D)" },
   about = "service",
   check = function(service, book, design)
+    work_is_shown(service, design)
     if service.disconnect_rating > service.rating then
       review(format("Its disconnect of %s is larger than the service's %s: the designer tells which of the two the service has", service.disconnect_rating, service.rating))
     end
