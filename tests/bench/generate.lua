@@ -306,11 +306,12 @@ local function put_head(house)
     "design_high_temperature", house.high .. " °C", "distance_to_shore", feet(between(400, 20000, 100)),
     "wind_borne_debris_region", mostly("no", "yes"), "special_wind_region", mostly("no", "yes"))
   put("\nbuilding:")
-  local rise = house.width * house.slope / 48
+  local rise = 0 -- of half the highest plane
   local area = 0 -- of all planes in plan: blocks stand beside each other
   for _, one in ipairs(house.planes) do
     for i, corner in ipairs(one.corners) do
       local next_one = one.corners[i % #one.corners + 1]
+      rise = math.max(rise, corner[2] * level(house) * house.slope / 24)
       area = area + (corner[1] * next_one[2] - next_one[1] * corner[2]) / 2 * level(house)
     end
   end
@@ -357,6 +358,16 @@ local function put_obstructions(one)
   if out[#out] == "      obstructions:" then out[#out] = "      obstructions: none" end
 end
 
+-- Where a block of one slope leans on others, a wall goes up from its top.
+local function edges_of(house, one)
+  local leans = false
+  for _, block in ipairs(house.blocks) do leans = leans or one.name:find("lean") and block ~= "mono" end
+  if not leans then return one.edges end
+  local edges = {}
+  for i, edge in ipairs(one.edges) do edges[i] = edge == "ridge" and "wall" or edge end
+  return edges
+end
+
 local function put_plane(house, one, of_roof)
   local function joined(list, write)
     local parts = {}
@@ -369,7 +380,7 @@ local function put_plane(house, one, of_roof)
   local azimuth = (one.falls + house.turn) % 360
   item(4, one.name,
     "outline", joined(one.corners, function(corner) return "[" .. feet(corner[1]) .. ", " .. feet(corner[2]) .. "]" end),
-    "edges", joined(one.edges, tostring),
+    "edges", joined(edges_of(house, one), tostring),
     "slope", house.slope .. "/12", "azimuth", azimuth .. "°", "plan_origin", "[" .. feet(east) .. ", " .. feet(north) .. "]",
     "structure", one.block == 1 and "dwelling" or of_roof.structures[one.block],
     "faces", ({ [180] = "[street]", [0] = "[rear]", [90] = "[side yard]", [270] = "[driveway]" })[one.falls],
@@ -430,9 +441,9 @@ local function put_array(house)
   local gap = between(3, 4, 0.5)
   put("\nracking:")
   facts(2, "model", "Hewn R10", "mounting", mostly("rails", "shared rails"), "rail_direction", "across the slope", "rails_per_module", 2,
-    "rail_spacing", inches(house.rows[1].up / 2), "attachment_spacing", inches(step), "cantilever", inches(mostly(between(12, 21, 3), 30)),
+    "rail_spacing", inches(house.rows[1].up / 2), "attachment_spacing", inches(step), "cantilever", inches(mostly(between(20, 22, 1), 12)),
     "height_above_roof", inches(gap + mostly(2, 6)), "gap_below_modules", inches(gap), "module_gap", "0.5 in", "tilt", "0°",
-    "weight", number(6 * house.wanted) .. " lb", "system_fire_class", mostly("A", "B", "C"), "attachment_model", "Hewn F5")
+    "weight", number(mostly(9, 2) * house.wanted) .. " lb", "system_fire_class", mostly("A", "B", "C"), "attachment_model", "Hewn F5")
   put_rails(house, step)
 end
 
@@ -474,6 +485,7 @@ end
 
 local function circuit(house, name, role, carries, from, to, more)
   local roof, inside, rating = more.roof or false, more.inside or false, more.rating
+  local long = between(6, mostly(60, 300), 1)
   local direct = role == "PV source" or role == "PV output" or role == "converter output"
   item(2, name, "role", role, "carries", names(carries), "from", from, "to", to, "nominal_voltage", (more.volts or 240) .. " V",
     "conductor_size", more.size or wire_for(wires, rating), "conductor_material", "copper", "insulation", more.insulation or "THWN-2",
@@ -483,9 +495,9 @@ local function circuit(house, name, role, carries, from, to, more)
     "wiring_method", more.method or mostly("EMT", "PVC 40", "FMC"),
     "raceway_size", not more.method and mostly(not rating and "3/4 in" or rating <= 40 and "3/4 in" or rating <= 60 and "1 in" or rating <= 100 and "1-1/2 in" or "3 in", "1/2 in"),
     "raceway_of", more.with or false,
-    "length", feet(between(6, mostly(60, 300), 1)), "ambient_temperature", house.high .. " °C", "on_roof", roof and "yes" or "no",
+    "length", feet(long), "ambient_temperature", house.high .. " °C", "on_roof", roof and "yes" or "no",
     "height_above_roof", roof and inches(mostly(2, 0.5)) or false, "ridge_distance", roof and inches(between(8, 60, 2)) or false, "inside_building", inside and "yes" or "no",
-    "length_inside", feet(inside and between(2, 30, 1) or 0), "support_spacing", inches(more.method and 24 or mostly(36, 60, 140)),
+    "length_inside", feet(inside and math.min(long, between(2, 30, 1)) or 0), "support_spacing", inches(more.method and 24 or mostly(36, 60, 140)),
     "in_sunlight", roof and "yes" or "no", "dc_and_ac_separated", mostly("yes", "no"), "ocpd", more.ocpd or (rating and "circuit breaker" or "none"),
     "ocpd_rating", rating and amperes(rating) or false, "ocpd_distance", more.distance or false, "ocpd_ends", rating and 1 or 0,
     "connector", more.connector or false, "terminal_temperature", mostly("75 °C", "60 °C"), "ampacity", more.ampacity or false, "listings", more.listings or "none")
