@@ -645,7 +645,7 @@ local function put_panels(house, panels, last_ones)
         "equipment_width", "12 in", "facing", "live parts to none", "door_opens_90", mostly("yes", "no"), "clear_of_storage", mostly("yes", "no")), ...)
   end
   put("\ndisconnects:")
-  disconnect("service-disconnect", "service", house.main, "location", mostly("outside wall", "garage"), "service_rated", "yes", "listings", "[UL 489]")
+  disconnect("service-disconnect", "service", house.main, "location", mostly("outside wall", "garage"), "service_rated", "yes", "distance_to_meter", feet(mostly(between(1, 6, 1), 30)), "listings", "[UL 489]")
   disconnect("pv-disconnect", "PV system", house.large, "of", of, "location", mostly("outside wall", "bathroom"), "locked_or_tool", mostly("yes", "no"), "lockable", mostly("yes", "no"),
     "visible_open", "yes", "service_rated", supply and mostly("yes", "no") or "no", "within_sight", "yes", "distance", "6 ft", "distance_to_meter", feet(mostly(between(2, 9, 1), 30)), "listings", "[UL 98]")
   disconnect("utility-disconnect", "utility", house.large, "of", of, "location", "outside wall", "locked_or_tool", "yes", "lockable", mostly("yes", "no"), "visible_open", mostly("yes", "no"),
