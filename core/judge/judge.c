@@ -181,16 +181,37 @@ static struct finding *new_finding(struct judge *judge, const struct card *card,
                               : about->path;
     finding->place = about->place;
     finding->order = order;
+    finding->tests = judge->drafts;
+    finding->test_capacity = judge->draft_capacity;
     judge->finding = finding;
     judge->results = 0;
     working_start(judge->working);
     return finding;
 }
 
+/* The tests, from where those of every finding are first written to a place of their own size. */
+static bool keep_tests(struct judge *judge)
+{
+    struct finding *finding = judge->finding;
+    size_t size = finding->test_count * sizeof *finding->tests;
+    struct test *own = arena_take(judge->page, size);
+    if (own == NULL)
+        return false;
+    if (size > 0)
+        memcpy(own, finding->tests, size);
+    judge->drafts = finding->tests;
+    judge->draft_capacity = finding->test_capacity;
+    finding->tests = own;
+    finding->test_capacity = finding->test_count;
+    return true;
+}
+
 /* Settles outcome, level and message from what was recorded. */
 static bool end_finding(struct judge *judge)
 {
     struct finding *finding = judge->finding;
+    if (!keep_tests(judge))
+        return false;
     if (finding->outcome != OUTCOME_NOT_APPLICABLE) {
         finding->outcome = tests_outcome(finding->tests, finding->test_count);
         if (finding->outcome == OUTCOME_COUNT)
@@ -343,6 +364,8 @@ bool judge_review(struct findings *findings, struct judge *judge, const struct d
     judge->findings = findings;
     judge->page = findings->arena;
     judge->problems = problems;
+    judge->drafts = NULL;
+    judge->draft_capacity = 0;
     limits_fit(judge, design);
     room_forget_shown(judge->lua);
     judge->told = arena_take(findings->arena, design->fact_count * sizeof *judge->told);

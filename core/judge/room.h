@@ -112,6 +112,8 @@ struct judge {
     enum stage stage;
     struct finding *finding;
     struct frame *frame;
+    struct test *drafts; /* room for the tests of one finding after the other */
+    size_t draft_capacity;
     bool is_broken;
     enum signal_kind signal;
     struct missing missing; /* of SIGNAL_MISSING */

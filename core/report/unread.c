@@ -59,17 +59,17 @@ static void mark_referred(bool *used, const struct objects *things, size_t slot,
     for (size_t i = 0; i < things->count; i++) {
         const struct fact *fact = &things->items[i]->facts[slot];
         if (fact->state == FACT_GIVEN && type == TYPE_REFERENCE)
-            used[fact->is.object->first_fact] = true;
+            used[fact->is.object->number] = true;
         for (size_t k = 0; fact->state == FACT_GIVEN && type == TYPE_REFERENCES && k < fact->count;
              k++)
-            used[fact->is.objects[k]->first_fact] = true;
+            used[fact->is.objects[k]->number] = true;
     }
 }
 
-/* Equipment that something of the design refers to, by the number of its first fact. */
+/* Equipment that something of the design refers to, by the number of the thing. */
 static bool *collect_used(const struct design *design, struct arena *arena)
 {
-    bool *used = arena_take(arena, design->fact_count + 1);
+    bool *used = arena_take(arena, design->thing_count + 1);
     for (size_t id = 0; used != NULL && id < KIND_COUNT; id++)
         for (size_t slot = 0; slot < kind_at((enum kind_id)id)->fact_count; slot++) {
             enum fact_type type = kind_at((enum kind_id)id)->facts[slot].type;
@@ -82,7 +82,7 @@ static bool *collect_used(const struct design *design, struct arena *arena)
 static bool is_used(const bool *used, const struct object *object)
 {
     const struct object *model = model_of(object);
-    return model == NULL || used[model->first_fact];
+    return model == NULL || used[model->number];
 }
 
 /* What the review itself reads. */
@@ -117,19 +117,22 @@ bool unread_collect(struct unread **out, size_t *count, const struct report *rep
 {
     const struct design *design = report->design;
     struct places read;
-    size_t all = 1;
+    size_t all = 1, most = 1;
     *count = 0;
-    for (size_t id = 0; id < KIND_COUNT; id++)
-        all += kind_at((enum kind_id)id)->fact_count;
+    for (size_t id = 0; id < KIND_COUNT; id++) {
+        size_t facts = kind_at((enum kind_id)id)->fact_count;
+        all += facts;
+        most = facts > most ? facts : most;
+    }
     *out = arena_take(arena, all * sizeof **out);
+    struct unread *of_kind = arena_take(arena, most * sizeof *of_kind);
     const bool *used = collect_used(design, arena);
-    if (*out == NULL || used == NULL || !collect_read(&read, report->findings, arena))
+    if (*out == NULL || of_kind == NULL || used == NULL ||
+        !collect_read(&read, report->findings, arena))
         return false;
     for (size_t id = 0; id < KIND_COUNT; id++) {
         const struct kind *kind = kind_at((enum kind_id)id);
-        struct unread *of_kind = arena_take(arena, (kind->fact_count + 1) * sizeof *of_kind);
-        if (of_kind == NULL)
-            return false;
+        memset(of_kind, 0, kind->fact_count * sizeof *of_kind);
         for (size_t i = 0; i < design->of_kind[id].count; i++)
             if (is_used(used, design->of_kind[id].items[i]))
                 count_object(of_kind, design->of_kind[id].items[i], &read);
