@@ -123,11 +123,30 @@ int room_raise_missing(lua_State *lua, const struct missing *missing)
     return raise_signal(lua, SIGNAL_MISSING);
 }
 
+/* The fact that a person gives where this one is missing: rows, where things can be told by rows.
+ */
+static const struct fact_row *row_to_give(const struct object *object, unsigned slot)
+{
+    if (object->kind->id == KIND_design && slot == SLOT_design_modules)
+        slot = SLOT_design_module_rows;
+    else if (object->kind->id == KIND_racking && slot == SLOT_racking_attachments)
+        slot = SLOT_racking_attachment_rows;
+    return object_row(object, slot);
+}
+
+static const char *rest_of_example(const struct fact_row *row)
+{
+    return row->type != TYPE_LIST               ? ""
+           : kind_at(row->kind)->count == MODEL ? ", or in a file that catalogue names"
+                                                : ", or none where there is none";
+}
+
 struct missing room_missing_fact(struct judge *judge, const struct object *object, unsigned slot)
 {
-    const struct fact_row *row = object_row(object, slot);
-    char example[200];
+    const struct fact_row *row = row_to_give(object, slot);
+    char example[300];
     fact_write_example(example, sizeof example, row);
+    text_append(example, sizeof example, rest_of_example(row));
     struct fact_read read = {object, slot};
     struct missing missing = {.fact = room_name_of_read(judge, &read),
                               .example = arena_copy(judge->page, example, strlen(example)),
