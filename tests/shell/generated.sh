@@ -33,13 +33,13 @@ for way in 'role: converter output' 'role: PV source' 'role: microinverter branc
     'side: load side' 'side: supply side' 'shape: hip' 'shape: gable' 'shape: monoslope' 'valley'; do
     [ "$(grep -l "$way" -r "$work/a/000" | wc -l)" -ge 8 ] || wrong "hardly any design has $way"
 done
-head -n 60 "$work/a/list" >"$work/some"
+head -n 120 "$work/a/list" >"$work/some"
 for jobs in 1 3; do
     "$PLUMBRULE" check --from-list "$work/some" --jobs $jobs --book marrow-bay >"$work/lines$jobs"
     [ $? = 1 ] || wrong "the end with $jobs jobs"
 done
 cmp -s "$work/lines1" "$work/lines3" || wrong "three jobs write other bytes than one"
-[ "$(grep -c '"problems":\[\]' "$work/lines1")" = 60 ] || wrong "designs with problems: $(grep -o '"problems":\[{[^}]*}' "$work/lines1" | head -n 3)"
+[ "$(grep -c '"problems":\[\]' "$work/lines1")" = 120 ] || wrong "designs with problems: $(grep -o '"problems":\[{[^}]*}' "$work/lines1" | head -n 3)"
 LC_ALL=C grep -o '"rule":"[^"]*","title":"[^"]*","kind":"[a-zA-Z]*"' "$work/lines1" | sed 's/,"title.*,"kind/ kind/' | sort -u >"$work/kinds"
 for kind in pass fail open; do
     [ "$(grep -c "kind\":\"$kind\"" "$work/kinds")" -ge 25 ] || wrong "fewer than 25 rules $kind anywhere"
