@@ -18,6 +18,7 @@ struct stretch {
     double loads;        /* sum of the loads up to `from` */
     double turned;       /* sum of load × place of those */
     double turned_twice; /* sum of load × place² */
+    bool was_positive;   /* the slope, where the stretch before ends */
 };
 
 static double shear_at(const struct stretch *stretch, double x)
@@ -90,6 +91,8 @@ static double zero_of(const struct cubic *slope, double from, double to)
     double at = (from + to) / 2;
     for (int i = 0; i < 80; i++) {
         double value = value_at(slope, at);
+        if (value == 0)
+            return at;
         if ((value > 0) == is_falling)
             from = at;
         else
@@ -104,21 +107,35 @@ static double zero_of(const struct cubic *slope, double from, double to)
     return at;
 }
 
-/* The slope runs one way between `from` and `to`: where it is zero the deflection may be largest.
- */
-static void seek_deflection(struct beam_result *out, const struct stretch *stretch, double turn,
-                            double from, double to)
+static void note_deflection(struct beam_result *out, const struct stretch *stretch, double turn,
+                            double at)
 {
-    struct cubic slope = slope_of(stretch, turn);
-    if ((value_at(&slope, from) > 0) == (value_at(&slope, to) > 0))
-        return;
-    double at = zero_of(&slope, from, to);
     double bent =
         (turn * at + bent_deflection(stretch->beam, stretch->left, at)) / stretch->beam->stiffness;
     if (fabs(bent) > fabs(out->deflection)) {
         out->deflection = bent;
         out->deflection_at = at;
     }
+}
+
+/* The slope runs one way between `from` and `to`: where it is zero the deflection may be largest.
+ */
+static void seek_deflection(struct beam_result *out, const struct stretch *stretch, double turn,
+                            double from, double to)
+{
+    struct cubic slope = slope_of(stretch, turn);
+    if ((value_at(&slope, from) > 0) != (value_at(&slope, to) > 0))
+        note_deflection(out, stretch, turn, zero_of(&slope, from, to));
+}
+
+/* Each stretch has a cubic of its own, and they meet but for rounding: where the slope is zero at a
+ * load itself, neither of the two need show it. */
+static void seek_between(struct beam_result *out, struct stretch *stretch, double turn)
+{
+    struct cubic slope = slope_of(stretch, turn);
+    if ((value_at(&slope, stretch->from) > 0) != stretch->was_positive)
+        note_deflection(out, stretch, turn, stretch->from);
+    stretch->was_positive = value_at(&slope, stretch->to) > 0;
 }
 
 /* Splits a stretch where the moment is zero, since there the slope turns round. */
@@ -158,8 +175,10 @@ void beam_solve(struct beam_result *out, struct beam *beam)
     for (size_t i = 0; i <= beam->count; i++) {
         stretch.to = i < beam->count ? beam->loads[i].at : length;
         seek_forces(out, &stretch);
-        if (beam->stiffness > 0)
+        if (beam->stiffness > 0) {
+            seek_between(out, &stretch, turn);
             seek_bend(out, &stretch, turn);
+        }
         if (i == beam->count)
             break;
         stretch.loads += beam->loads[i].load;

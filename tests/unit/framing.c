@@ -344,6 +344,37 @@ static void test_closed_forms(void)
     CHECK_NEAR(fabs(solved.moment) + solved.shear + fabs(solved.deflection), 0, 0, "no load");
 }
 
+/* Mirrored loads and one in the middle, below which the slope is zero: P a (3L² - 4a²) / 48EI each.
+ */
+static void test_mirrored_beams(void)
+{
+    unsigned long long state = 11;
+    size_t wrong = 0;
+    for (int i = 0; i < 2000; i++) {
+        enum { PAIRS = 5 };
+        struct point_load loads[2 * PAIRS + 1];
+        double l = floor(trial_random(&state, 800, 4800)) / 16;
+        struct beam beam = {.span = l,
+                            .line_load = i % 3 == 0 ? 0 : trial_random(&state, 0, 5),
+                            .loads = loads,
+                            .stiffness = 2e7};
+        struct beam_result solved;
+        double should = 5 * beam.line_load * pow(l, 4) / 384;
+        for (int k = 0; k <= i % (PAIRS + 1); k++) {
+            double a = k == 0 ? l / 2 : trial_random(&state, 0, l / 2);
+            double load = trial_random(&state, 1, 400);
+            loads[beam.count++] = (struct point_load){a, load};
+            if (k > 0)
+                loads[beam.count++] = (struct point_load){l - a, load};
+            should += (k > 0 ? 2 : 1) * load * a * (3 * l * l - 4 * a * a) / 48;
+        }
+        beam_solve(&solved, &beam);
+        wrong += !(fabs(solved.deflection * beam.stiffness / should - 1) < 1e-9) ||
+                 !(fabs(solved.deflection_at - l / 2) < 1e-4);
+    }
+    CHECK_NEAR((double)wrong, 0, 0, "the largest deflection stands at a load that bears it");
+}
+
 /* Deflection by summing moments over many slices: a second way that shares no formula. */
 static double summed_deflection(const struct beam *beam, double x)
 {
@@ -444,6 +475,7 @@ int main(void)
     test_refusals(&trial);
     test_monotony(&trial);
     test_closed_forms();
+    test_mirrored_beams();
     test_random_beams();
     test_point_loads(&trial);
     trial_close(&trial);
