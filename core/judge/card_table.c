@@ -1,6 +1,7 @@
 /* The table that a rule's file returned, kept from one review to the next where nothing can have
  * been kept behind it: its functions see each other, texts, numbers, yes or no and the frozen
- * words, each still what it was. What a rule could write to (a table at its head) forbids it. */
+ * words, each still what it was. What a rule could write to (a table at its head) forbids it, and
+ * so does a head that made much: what is kept takes its memory from all other rules. */
 #include "room.h"
 
 #include <assert.h>
@@ -9,7 +10,10 @@
  * of them in that order what it sees. */
 enum { CARD = 1, FUNCTIONS, FIRST_SEEN };
 
-enum { MOST_FUNCTIONS = 50 }; /* a rule's budget does not count the time to look through them */
+enum {
+    MOST_FUNCTIONS = 50, /* a rule's budget does not count the time to look through them */
+    MOST_WORK = 256      /* of the head, in instructions; memory it takes is counted as such */
+};
 
 static bool is_plain(lua_State *lua, int index)
 {
@@ -84,6 +88,10 @@ void room_keep_card_table(lua_State *lua, struct rule_text *text, int card, int 
     static const char *const functions[] = {"applies", "check"};
     if (text->card_table != LUA_NOREF)
         return;
+    if (room_judge(lua)->instructions > MOST_WORK) {
+        text->card_table = LUA_REFNIL;
+        return;
+    }
     int top = lua_gettop(lua);
     lua_newtable(lua);
     lua_newtable(lua);

@@ -246,6 +246,27 @@ static void test_cards_kept(void)
     room_close(&trial);
 }
 
+/* What one rule's head made is not kept at the cost of other rules. */
+static void test_cards_too_large_to_keep(void)
+{
+    static const char *const hoards[] = {
+        "local s, t = 'x', {}\nfor i = 1, 14 do s = s .. s end\n"
+        "for i = 1, 3000 do t[i] = s .. i end\nreturn {title = 'T', cite = 'C', junk = t,\n"
+        "about = 'roof_plane', check = function(plane) shall.be('There', true) end}\n",
+        "local s, t = 'x', {}\nfor i = 1, 14 do s = s .. s end\n"
+        "for i = 1, 3000 do t[i] = s .. i end\nreturn {title = 'T', cite = {['1'] = 'C', x = t},\n"
+        "about = 'roof_plane', check = function(plane) shall.be('There', true) end}\n"};
+    static const char needs_much[] =
+        HEAD("roof_plane") "local s, t = 'y', {} for i = 1, 14 do s = s .. s end\n"
+                           "for i = 1, 1500 do t[i] = s .. i end\n"
+                           "shall.be('There', same(#t, 1500))" TAIL;
+    struct room_trial trial = room_open(NULL);
+    for (size_t i = 0; i < sizeof hoards / sizeof hoards[0]; i++)
+        review_text(&trial, hoards[i]);
+    CHECK(outcome_of(&trial, needs_much) == OUTCOME_PASS, "another has the memory it may take");
+    room_close(&trial);
+}
+
 /* However small the limits: an end, and never a pass of what did not run to its end. */
 static void try_limits(const struct judge_limits *limits, size_t *broken, size_t *passed)
 {
@@ -311,6 +332,7 @@ int main(void)
     test_reads();
     test_no_memory_between_designs();
     test_cards_kept();
+    test_cards_too_large_to_keep();
     test_small_limits();
     test_results_limit();
     return checks_end();
