@@ -63,7 +63,7 @@ memory() {
     for test in "$build"/plain/tests/unit_*; do
         case $test in *_room | *_room_hostile | *_room_memory | *_books_memory) continue ;; esac
         option=
-        case $test in *_base) option=--no-limit ;; esac
+        case $test in *_base | *_arena) option=--no-limit ;; esac
         # shellcheck disable=SC2086
         $check_leaks "$test" $option >"$build/valgrind.log" 2>&1 || { bad=1; echo "$test"; grep '^==' "$build/valgrind.log"; }
     done
