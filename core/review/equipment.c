@@ -5,43 +5,51 @@
 
 #include "text.h"
 
+/* The things that the design comes to, each once, in the order in which they were met: as many may
+ * hang on each other in a row as a file can hold, so they are followed one by one, not by calls
+ * within calls. */
 struct used {
     const char *own_file; /* what stands there is signed with the file itself */
     bool *is_seen;        /* by number of the thing */
-    const struct object **models;
-    size_t count;
+    const struct object **things, **models;
+    size_t thing_count, count;
 };
 
-static void look_at(struct used *used, const struct object *object);
-
-static void look_at_all(struct used *used, struct object *const *objects, size_t count)
+static void note(struct used *used, const struct object *object)
 {
-    for (size_t i = 0; i < count; i++)
-        look_at(used, objects[i]);
+    if (!used->is_seen[object->number])
+        used->things[used->thing_count++] = object;
+    used->is_seen[object->number] = true;
 }
 
-/* Notes a model of another file, and follows what the thing refers to and holds. */
-static void look_at(struct used *used, const struct object *object)
+/* Notes what the thing refers to and holds. */
+static void follow(struct used *used, const struct object *object)
 {
-    if (used->is_seen[object->number])
-        return;
-    used->is_seen[object->number] = true;
-    if (object->kind->count == MODEL && object->place.file != NULL &&
-        strcmp(object->place.file, used->own_file) != 0)
-        used->models[used->count++] = object;
     for (unsigned slot = 0; slot < object->kind->fact_count; slot++) {
         const struct fact *fact = object_fact(object, slot);
         enum fact_type type = object_row(object, slot)->type;
-        bool is_list = type == TYPE_LIST || type == TYPE_REFERENCES;
         /* A list of models holds all that stand in catalogues, used or not. */
         bool is_shelf = type == TYPE_LIST && object->kind->count == ROOT &&
                         kind_at(object_row(object, slot)->kind)->count == MODEL;
         if (fact->state != FACT_GIVEN || is_shelf)
             continue;
-        if (is_list)
-            look_at_all(used, fact->is.objects, fact->count);
-        else if (type == TYPE_ONE || type == TYPE_REFERENCE)
-            look_at(used, fact->is.object);
+        if (type == TYPE_ONE || type == TYPE_REFERENCE)
+            note(used, fact->is.object);
+        for (size_t i = 0; (type == TYPE_LIST || type == TYPE_REFERENCES) && i < fact->count; i++)
+            note(used, fact->is.objects[i]);
+    }
+}
+
+/* Notes all models of other files that the design comes to. */
+static void find_models(struct used *used, const struct object *root)
+{
+    note(used, root);
+    for (size_t i = 0; i < used->thing_count; i++) {
+        const struct object *object = used->things[i];
+        if (object->kind->count == MODEL && object->place.file != NULL &&
+            strcmp(object->place.file, used->own_file) != 0)
+            used->models[used->count++] = object;
+        follow(used, object);
     }
 }
 
@@ -116,11 +124,12 @@ bool equipment_digest(char digest[DIGEST_TEXT_SIZE], const struct design *design
     struct text text = {0};
     struct used used = {.own_file = design->path,
                         .is_seen = arena_take(arena, design->thing_count * sizeof(bool)),
+                        .things = arena_take(arena, design->thing_count * sizeof(struct object *)),
                         .models = arena_take(arena, design->thing_count * sizeof(struct object *))};
     digest[0] = '\0';
-    if (used.is_seen == NULL || used.models == NULL)
+    if (used.is_seen == NULL || used.things == NULL || used.models == NULL)
         return false;
-    look_at(&used, design->root);
+    find_models(&used, design->root);
     if (used.count == 0)
         return true;
     qsort(used.models, used.count, sizeof *used.models, compare_models);

@@ -237,6 +237,20 @@ function TestSignoff:test_equipment_that_is_none()
   lu.assertEquals(signed, 0)
 end
 
+-- What the design uses is followed without calls within calls: a chain as long as a file can hold fits into a small stack.
+function TestSignoff:test_a_long_chain_of_references()
+  local parts = { good, "circuits:\n" }
+  for i = 1, 19000 do parts[#parts + 1] = ("  - {name: c%d, raceway_of: c%d}\n"):format(i, i + 1) end
+  parts[#parts + 1] = "  - {name: c19001}\n"
+  local text = table.concat(parts)
+  plumb.write(folder .. "/house.yaml", text)
+  plumb.write(folder .. "/house.signoff.yaml", entry(digest_of(text)))
+  local pipe = assert(io.popen(("ulimit -s 1024; '%s' check '%s/house.yaml' --book '%s/asks'"):format(plumb.program, folder, folder)))
+  local output = pipe:read("a")
+  lu.assertEquals({ select(2, pipe:close()) }, { "exit", 0 })
+  lu.assertStrContains(output, "Signed: Flashing seen on site")
+end
+
 -- A shell puts it among the designs of a folder.
 function TestSignoff:test_it_is_no_design()
   check(good, entry(digest()))
