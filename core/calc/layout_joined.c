@@ -116,7 +116,8 @@ static bool share_of(double *out, const struct layout_plane *a, const struct lay
     return true;
 }
 
-/* Planes that face one way lie beside each other; one drawn twice would make the roof too large. */
+/* Planes that face one way lie beside each other; one drawn twice would make the roof too large.
+ * Told of the first that it lies over: of many drawn as one, each is told once. */
 bool layout_check_twice(struct layout_faults *faults, const struct objects *planes, size_t at,
                         struct working *working)
 {
@@ -135,8 +136,8 @@ bool layout_check_twice(struct layout_faults *faults, const struct objects *plan
             continue;
         if (!share_of(&share, plane, other, working))
             return false;
-        if (share > most_shared &&
-            !layout_fault_add(
+        if (share > most_shared)
+            return layout_fault_add(
                 faults, plane->object, SLOT_roof_plane_plan_origin,
                 arena_format(faults->arena,
                              "seen from above, roof plane %s lies over roof plane %s, which faces "
@@ -145,8 +146,7 @@ bool layout_check_twice(struct layout_faults *faults, const struct objects *plan
                              "ways",
                              plane->object->path, other->object->path),
                 "plan_origin: [48 ft, 32.3 ft] with azimuth: 0°, for a plane behind a ridge 16.15 "
-                "ft from an eave at [0 ft, 0 ft]"))
-            return false;
+                "ft from an eave at [0 ft, 0 ft]");
     }
     return true;
 }

@@ -195,6 +195,21 @@ static void test_drawn_twice(void)
     }
 }
 
+/* Each of many planes drawn as one is told once, not once for each of the others. */
+static void test_drawn_many_times(void)
+{
+    enum { MANY = 60 };
+    struct trial trial = trial_new();
+    for (size_t i = 0; i < MANY; i++)
+        place_in_plan(add_plane(&trial, arena_format(trial.arena, "p%zu", i), box_10_by_5, 4,
+                                "eave rake ridge rake", STEEP),
+                      0, 0, acos(-1));
+    size_t count;
+    look(&trial, &count);
+    CHECK(count == MANY - 1, "all but the first are told, each once");
+    trial_free(&trial);
+}
+
 static void test_corners_given_twice(void)
 {
     static const double closed[][2] = {{0, 0}, {10, 0}, {10, 5}, {0, 5}, {0, 0}};
@@ -227,6 +242,7 @@ int main(void)
     test_openings();
     test_edge_kinds();
     test_drawn_twice();
+    test_drawn_many_times();
     test_corners_given_twice();
     return checks_end();
 }
