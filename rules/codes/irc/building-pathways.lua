@@ -9,6 +9,15 @@ local function is_waived(design)
   review("It is told that the fire department would not cut this roof, and so nothing is asked of its pathways, edges and escape openings: that is for the fire official to find, and no approved fire access waiver is among the papers")
 end
 
+-- A roof of one plane cannot have them on two, as the section has it; whether two on the one serve is not said there.
+local function check_only(plane, book)
+  if plane:pathway_count(book.pathway_width) >= book.pathways_per_building then
+    review("The roof has one plane, with as many pathways on it as are asked for on planes of their own: whether they serve is for the fire official to say")
+  else
+    shall.be_at_least("Pathways on the only plane", plane:pathway_count(book.pathway_width), book.pathways_per_building)
+  end
+end
+
 ---@type plumbrule.Rule
 return {
   title = "Pathways of the building",
@@ -38,7 +47,11 @@ return {
       shall.not_exceed("Area of all modules, so small that no pathway is asked for", area, book.pathway_free_area, sq_ft)
       return
     end
-    shall.be_at_least("Planes with a clear pathway", roof:pathway_planes(book.pathway_width), book.pathways_per_building)
+    if same(roof.planes:count(), 1) and book.pathways_per_building > 1 then
+      check_only(roof.planes[1], book)
+    else
+      shall.be_at_least("Planes with a clear pathway", roof:pathway_planes(book.pathway_width), book.pathways_per_building)
+    end
     if book.pathway_to_street then
       shall.be_at_least("Of these towards the street or the driveway", roof:pathway_planes(book.pathway_width, "street or driveway"), 1)
     end
