@@ -21,26 +21,23 @@ static bool is_tandem(const struct object *breaker, struct working *working)
            object_fact(breaker, SLOT_breaker_tandem)->is.yes;
 }
 
-/* What nobody has placed takes no space that could be told; a tandem is one wherever it is. */
 static bool take_spaces(struct taken_spaces *taken, const struct object *breaker,
                         struct working *working)
 {
     const char *status;
     double poles;
     bool tandem = is_tandem(breaker, working);
-    bool is_placed = object_has(breaker, SLOT_breaker_position);
-    working_read(working, breaker, SLOT_breaker_position);
-    if (!is_placed && !tandem)
-        return true;
-    if (!need_word(&status, breaker, SLOT_breaker_status, working) ||
-        !need_number(&poles, breaker, SLOT_breaker_poles, working))
+    if (!need_word(&status, breaker, SLOT_breaker_status, working))
         return false;
     if (strcmp(status, "removed") == 0)
         return true;
-    if (!is_placed) {
-        taken->tandems += (int)poles;
-        return true;
-    }
+    /* A main may have a place of its own; any other may stand in the space of one that is told. */
+    working_read(working, breaker, SLOT_breaker_position);
+    if (!object_has(breaker, SLOT_breaker_position))
+        return object_is(breaker, SLOT_breaker_duty, "main") ||
+               working_missing(working, breaker, SLOT_breaker_position);
+    if (!need_number(&poles, breaker, SLOT_breaker_poles, working))
+        return false;
     double position = object_fact(breaker, SLOT_breaker_position)->is.number;
     for (int pole = 0; pole < (int)poles; pole++) {
         int space = (int)position + 2 * pole;

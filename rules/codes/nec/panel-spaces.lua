@@ -22,7 +22,7 @@ return {
     if not panel.takes_tandems then
       shall.not_exceed("Spaces of the breakers that stay and the free ones together, against the panel's", poles_that_stay(panel) + panel.free_spaces, panel.spaces)
     end
-    -- What the design tells twice; what it does not place, it cannot tell twice.
+    -- What the design tells twice.
     local crowded, last, tandems = panel:crowded_spaces()
     shall.not_exceed("Spaces that more breakers are in than fit", crowded, 0)
     shall.not_exceed("Highest space taken, against the panel's", last, panel.spaces)
