@@ -7,7 +7,7 @@
 #include <string.h>
 
 enum { PIECE = 16, FIRST_BLOCK = 16 * 1024, LARGEST_BLOCK = 1024 * 1024 };
-enum { CLEANED = 2048 }; /* at once: far fewer calls than pieces, and no more than is soon used */
+enum { CLEANED = 1024 }; /* at once: far fewer calls than pieces, and no more than is soon used */
 
 struct block {
     struct block *next;

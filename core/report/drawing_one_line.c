@@ -271,8 +271,9 @@ static const char *neutral_text(struct canvas *canvas, const struct object *circ
         return "";
     if (!has_size && object_is(circuit, SLOT_circuit_neutral, "none"))
         return "; no N";
-    return arena_format(canvas->arena, "; N %s",
-                        fact_shown(canvas, circuit, SLOT_circuit_neutral_size));
+    const char *text = arena_format(canvas->arena, "; N %s",
+                                    fact_shown(canvas, circuit, SLOT_circuit_neutral_size));
+    return text != NULL ? text : ""; /* the arena stays marked as short */
 }
 
 static void write_run_label(struct line_sheet *sheet, const struct run *run, double x, double y)
@@ -298,10 +299,9 @@ static void write_run_label(struct line_sheet *sheet, const struct run *run, dou
     struct lettering dark = plain;
     dark.fill = INK;
     canvas_text(canvas, x + 16, y + 10, dark, conductor_text(canvas, circuit));
-    canvas_text(canvas, x + 16, y + 10 + LABEL_LINE, dark,
-                ARENA_JOIN(canvas->arena, "EGC ",
-                           fact_shown(canvas, circuit, SLOT_circuit_egc_size),
-                           neutral_text(canvas, circuit)));
+    canvas_text_format(canvas, x + 16, y + 10 + LABEL_LINE, dark, "EGC %s%s",
+                       fact_shown(canvas, circuit, SLOT_circuit_egc_size),
+                       neutral_text(canvas, circuit));
     canvas_text_format(canvas, x + 16, y + 10 + 2 * LABEL_LINE, dark, "%s, %s, %s",
                        raceway_text(canvas, circuit),
                        fact_shown(canvas, circuit, SLOT_circuit_length),
