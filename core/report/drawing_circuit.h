@@ -55,4 +55,11 @@ enum { SYMBOL_HALF = 18 };
 void symbol_draw(struct canvas *canvas, const struct node *node);
 void symbol_ground(struct canvas *canvas, double x, double y);
 
+/* "2 sets of 8 AWG copper THWN-2", "EMT 3/4 in", "circuit breaker 40 A". NULL: no memory. */
+const char *circuit_conductor_text(struct canvas *canvas, const struct object *circuit);
+const char *circuit_raceway_text(struct canvas *canvas, const struct object *circuit);
+const char *circuit_ocpd_text(struct canvas *canvas, const struct object *circuit);
+/* "; N 8 AWG". A DC run has no neutral to tell, and one that is told to have none has no size. */
+const char *circuit_neutral_text(struct canvas *canvas, const struct object *circuit);
+
 #endif

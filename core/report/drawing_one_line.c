@@ -225,55 +225,10 @@ static void write_node(struct line_sheet *sheet, const struct node *node)
     mark_object(sheet, node->object, node->x - half - 6, node->y);
 }
 
-static const char *conductor_text(struct canvas *canvas, const struct object *circuit)
-{
-    struct amount sets = object_amount(circuit, SLOT_circuit_parallel_sets);
-    const char *several = sets.type == AMOUNT_NUMBER && sets.quantity.value > 1
-                              ? arena_format(canvas->arena, "%g sets of ", sets.quantity.value)
-                              : "";
-    return arena_format(canvas->arena, "%s%s %s %s", several != NULL ? several : "",
-                        fact_shown(canvas, circuit, SLOT_circuit_conductor_size),
-                        fact_shown(canvas, circuit, SLOT_circuit_conductor_material),
-                        fact_shown(canvas, circuit, SLOT_circuit_insulation));
-}
-
-static const char *raceway_text(struct canvas *canvas, const struct object *circuit)
-{
-    const char *method = fact_shown(canvas, circuit, SLOT_circuit_wiring_method);
-    bool is_open = strcmp(method, "free air") == 0 || strstr(method, "cable") != NULL;
-    return is_open ? method
-                   : arena_format(canvas->arena, "%s %s", method,
-                                  fact_shown(canvas, circuit, SLOT_circuit_raceway_size));
-}
-
-static const char *ocpd_text(struct canvas *canvas, const struct object *circuit)
-{
-    if (object_is(circuit, SLOT_circuit_ocpd, "none"))
-        return "none";
-    return arena_format(canvas->arena, "%s %s", fact_shown(canvas, circuit, SLOT_circuit_ocpd),
-                        fact_shown(canvas, circuit, SLOT_circuit_ocpd_rating));
-}
-
 static void write_tag(struct canvas *canvas, double x, double y, const char *tag)
 {
     canvas_rect(canvas, x - 9, y - 9, 18, 18, (struct stroke){INK, 1.2, NULL, WASH});
     canvas_text(canvas, x, y + 4, (struct lettering){11, ANCHOR_MIDDLE, true, false, NULL, 0}, tag);
-}
-
-/* "; N 8 AWG". A DC run has no neutral to tell, and one that is told to have none has no size. */
-static const char *neutral_text(struct canvas *canvas, const struct object *circuit)
-{
-    bool has_size = object_fact(circuit, SLOT_circuit_neutral_size)->state == FACT_GIVEN;
-    bool is_dc = object_is(circuit, SLOT_circuit_role, "PV source") ||
-                 object_is(circuit, SLOT_circuit_role, "PV output") ||
-                 object_is(circuit, SLOT_circuit_role, "converter output");
-    if (!has_size && is_dc)
-        return "";
-    if (!has_size && object_is(circuit, SLOT_circuit_neutral, "none"))
-        return "; no N";
-    const char *text = arena_format(canvas->arena, "; N %s",
-                                    fact_shown(canvas, circuit, SLOT_circuit_neutral_size));
-    return text != NULL ? text : ""; /* the arena stays marked as short */
 }
 
 static void write_run_label(struct line_sheet *sheet, const struct run *run, double x, double y)
@@ -298,16 +253,16 @@ static void write_run_label(struct line_sheet *sheet, const struct run *run, dou
         return;
     struct lettering dark = plain;
     dark.fill = INK;
-    canvas_text(canvas, x + 16, y + 10, dark, conductor_text(canvas, circuit));
+    canvas_text(canvas, x + 16, y + 10, dark, circuit_conductor_text(canvas, circuit));
     canvas_text_format(canvas, x + 16, y + 10 + LABEL_LINE, dark, "EGC %s%s",
                        fact_shown(canvas, circuit, SLOT_circuit_egc_size),
-                       neutral_text(canvas, circuit));
+                       circuit_neutral_text(canvas, circuit));
     canvas_text_format(canvas, x + 16, y + 10 + 2 * LABEL_LINE, dark, "%s, %s, %s",
-                       raceway_text(canvas, circuit),
+                       circuit_raceway_text(canvas, circuit),
                        fact_shown(canvas, circuit, SLOT_circuit_length),
                        fact_shown(canvas, circuit, SLOT_circuit_nominal_voltage));
     canvas_text_format(canvas, x + 16, y + 10 + 3 * LABEL_LINE, dark, "OCPD %s",
-                       ocpd_text(canvas, circuit));
+                       circuit_ocpd_text(canvas, circuit));
 }
 
 /* Of several runs that leave one thing only the first is labelled beside it. */
@@ -372,11 +327,11 @@ static double write_schedule(struct line_sheet *sheet, double y)
                                arena_format(canvas->arena, "%s, %s",
                                             name_shown(canvas, circuit, SLOT_circuit_from),
                                             name_shown(canvas, circuit, SLOT_circuit_to)),
-                               conductor_text(canvas, circuit),
+                               circuit_conductor_text(canvas, circuit),
                                fact_shown(canvas, circuit, SLOT_circuit_egc_size),
-                               raceway_text(canvas, circuit),
+                               circuit_raceway_text(canvas, circuit),
                                fact_shown(canvas, circuit, SLOT_circuit_length),
-                               ocpd_text(canvas, circuit)};
+                               circuit_ocpd_text(canvas, circuit)};
         for (size_t j = 0; j < 7; j++)
             canvas_text(canvas, MARGIN + at[j], y,
                         (struct lettering){10, ANCHOR_START, j == 0, false, NULL, widths[j]},

@@ -12,19 +12,9 @@
 #include "check.h"
 #include "file.h"
 #include "index.h"
+#include "memory_limit.h"
 #include "problem.h"
 #include "text.h"
-
-#ifndef __has_feature
-#define __has_feature(x) 0
-#endif
-/* The address and the thread sanitizer need more address space than the test leaves them. */
-#if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__) ||                               \
-    __has_feature(address_sanitizer) || __has_feature(thread_sanitizer)
-enum { CAN_LIMIT_MEMORY = 0 };
-#else
-enum { CAN_LIMIT_MEMORY = 1 };
-#endif
 
 static bool is_zeroed(const unsigned char *bytes, size_t length)
 {
