@@ -41,9 +41,9 @@ bool judge_read_card(struct card *out, struct judge *judge, const struct rule *r
 /* Runs every rule that holds over every thing it is about. Findings go to `findings` in its arena;
  * what is broken in a rule is a problem of weight PROBLEM_RULE and its finding is open; the others
  * still run. A rule that ran past a limit, for one thing or for all together, is not run again in
- * this review: its further findings are open, too. A rule's file is run afresh for each review;
- * what it keeps in locals lasts from one thing to the next, not to the next review. `working` is
- * the review's. False: no memory. */
+ * this review: its further findings are open, too. A rule's file is run afresh for each review,
+ * unless it can keep nothing; what it keeps in locals lasts from one thing to the next, not to the
+ * next review. `working` is the review's. False: no memory. */
 bool judge_review(struct findings *findings, struct judge *judge, const struct design *design,
                   const struct rulebook *rulebook, struct working *working,
                   struct problems *problems);

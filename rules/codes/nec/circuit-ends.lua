@@ -1,22 +1,12 @@
 local function is_dc(circuit) return circuit.role:is("PV source", "PV output", "converter output") end
 
--- Behind a disconnect the design shows what goes on from it.
-local function goes_on(design, disconnect)
+-- Behind a disconnect the design shows what goes on from it, and before it what comes to it: a circuit that begins
+-- there is not the whole way.
+local function has_circuit(design, side, disconnect)
   for _, other in ipairs(design.circuits) do
     if not other.status:is("removed") then
-      local from = other.from
-      if from and same(from:kind_of(), "disconnect") and same(from, disconnect) then return true end
-    end
-  end
-  return false
-end
-
--- And before it what comes to it: a circuit that begins there is not the whole way.
-local function comes_to(design, disconnect)
-  for _, other in ipairs(design.circuits) do
-    if not other.status:is("removed") then
-      local to = other.to
-      if to and same(to:kind_of(), "disconnect") and same(to, disconnect) then return true end
+      local at = other[side]
+      if at and same(at:kind_of(), "disconnect") and same(at, disconnect) then return true end
     end
   end
   return false
@@ -26,7 +16,7 @@ end
 local function begins_where_something_ends(circuit, design)
   if not circuit.role:is("PV source", "converter output", "inverter output", "microinverter branch", "combined branches", "supply-side") then return end
   local from = circuit.from
-  if from and same(from:kind_of(), "disconnect") and not comes_to(design, from) then
+  if from and same(from:kind_of(), "disconnect") and not has_circuit(design, "to", from) then
     review(format("It begins at disconnect %s, and no circuit of the design comes to that: the designer shows the conductors before it", from:called()))
   end
 end
@@ -122,7 +112,7 @@ return {
       shall.be("The conductors of the interconnection end where that is told to be", is_the_connection(to, connection.at))
     end
     begins_where_something_ends(circuit, design)
-    if same(kind, "disconnect") and not goes_on(design, to) then
+    if same(kind, "disconnect") and not has_circuit(design, "from", to) then
       review(format("No circuit of the design goes on from disconnect %s: the designer shows the conductors behind it", to:called()))
     end
     if circuit.inside_building and circuit.length_inside > circuit.length then
