@@ -367,9 +367,9 @@ bool judge_review(struct findings *findings, struct judge *judge, const struct d
     judge->drafts = NULL;
     judge->draft_capacity = 0;
     limits_fit(judge, design);
-    room_forget_shown(judge->lua);
+    bool is_kept = room_forget_shown(judge->lua);
     judge->told = arena_take(findings->arena, design->fact_count * sizeof *judge->told);
-    bool is_kept = judge->told != NULL && judge->shown != NULL;
+    is_kept = is_kept && judge->told != NULL;
     for (size_t i = 0; is_kept && i < rulebook->rule_count; i++) {
         judge->rule = &rulebook->rules[i];
         if (judge->rule->holds)

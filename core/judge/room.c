@@ -6,7 +6,8 @@
 #include "room_limits.h"
 #include "room_pool.h"
 
-const char room_words, room_signal;
+const char room_words;
+const enum thing_tag room_signal = THING_NONE;
 
 void room_set_word(lua_State *lua, const char *name)
 {
@@ -187,8 +188,6 @@ static int fill(lua_State *lua)
 {
     lua_newtable(lua);
     lua_rawsetp(lua, LUA_REGISTRYINDEX, &room_words);
-    lua_pushboolean(lua, false);
-    room_judge(lua)->shown_table = luaL_ref(lua, LUA_REGISTRYINDEX);
     room_add_quantities(lua);
     room_add_views(lua);
     room_add_words(lua);

@@ -10,7 +10,8 @@
 #include "text.h"
 
 enum thing_tag {
-    THING_QUANTITY = 1,
+    THING_NONE, /* none of ours */
+    THING_QUANTITY,
     THING_WORD,
     THING_DATE,
     THING_OBJECT,
@@ -75,6 +76,20 @@ enum runaway { RUNAWAY_NONE, RUNAWAY_BUDGET, RUNAWAY_MEMORY, RUNAWAY_SIZE };
 /* What of a rule runs. */
 enum stage { STAGE_CARD, STAGE_APPLIES, STAGE_CHECK };
 
+/* What was found behind a name, found again by where Lua holds the name's text. */
+struct found_slot {
+    const char *name; /* of a fact, held by its kind's table, so that it stays where it is */
+    const struct kind *kind;
+    unsigned slot;
+};
+
+struct found_word {
+    const char *const *words;
+    const char *word; /* one of them: the text that is asked for may be gone by now */
+};
+
+enum { FOUND = 256 };
+
 struct judge {
     lua_State *lua;
     struct room_pool *pool; /* Lua's memory */
@@ -94,7 +109,7 @@ struct judge {
     struct arena *arena;      /* the judge's own, for compiled files */
     struct index files;       /* path → struct rule_text */
     /* Numbers in Lua's registry; 0: not yet made. */
-    int metatables[THING_BOOK + 1], kind_metatables[KIND_COUNT], shown_table, book;
+    int metatables[THING_BOOK + 1], kind_metatables[KIND_COUNT], book;
     /* The review that runs: */
     const struct design *design;
     const struct rulebook *rulebook;
@@ -103,8 +118,10 @@ struct judge {
     struct problems *problems;
     struct arena *page;        /* the findings' arena */
     const struct input **told; /* by number of the fact; NULL: no finding rests on it so far */
-    uint32_t *shown;           /* where its view stands, by key; 0: it has none */
-    size_t shown_count, shown_most;
+    uint32_t *shown;           /* where its view stands in the registry, by key; 0: it has none */
+    size_t shown_count, shown_most, shown_first, shown_room;
+    struct found_slot found_slots[FOUND];
+    struct found_word found_words[FOUND]; /* of this review: the books' words go with it */
     const struct rule *rule;
     const char *gave_up; /* the rule ran away, so that it is not run again; or NULL */
     struct stir *stir;   /* or NULL */
@@ -120,8 +137,10 @@ struct judge {
     const char *why;        /* of SIGNAL_REVIEW */
 };
 
-/* Keys of the registry. */
-extern const char room_words, room_signal;
+/* Keys of the registry. The signal has no tag: it would be none of our things if it were taken for
+ * one. */
+extern const char room_words;
+extern const enum thing_tag room_signal;
 
 static inline struct judge *room_judge(lua_State *lua)
 {
@@ -167,9 +186,9 @@ struct quantity *room_to_quantity(lua_State *lua, int index); /* NULL: it is non
 /* The tag of a userdata of ours, or 0. */
 int room_tag(lua_State *lua, int index);
 /* room_shown.c */
-/* A review begins: what the last one showed is nothing to it. Without memory `shown` is NULL, and
- * no rule may run. */
-void room_forget_shown(lua_State *lua);
+/* A review begins: what the last one showed is nothing to it. False: no memory, and no rule may
+ * run. */
+bool room_forget_shown(lua_State *lua);
 /* A fact's key is its number among all; this is that of a thing. */
 size_t room_key_of_object(lua_State *lua, const struct object *object);
 /* Pushes what was shown before. False: nothing was. */
@@ -180,6 +199,8 @@ void room_keep_shown(lua_State *lua, size_t key);
 /* An empty thing of ours with its metatable, at the top. */
 void *room_new_thing(lua_State *lua, size_t size, enum thing_tag tag);
 void room_push_object(lua_State *lua, const struct object *object);
+/* Lua's own ipairs at the top becomes ours. */
+void room_push_walk(lua_State *lua);
 void room_push_book(lua_State *lua);
 void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of);
 void room_push_amount(lua_State *lua, const struct amount *amount);

@@ -5,9 +5,28 @@
 #include <stdio.h>
 #include <string.h>
 
+static bool thing_to_amount(struct amount *out, const enum thing_tag *thing)
+{
+    switch (*thing) {
+    case THING_QUANTITY:
+        *out = amount_of_quantity(((const struct thing_quantity *)thing)->quantity);
+        return true;
+    case THING_WORD:
+        *out = amount_of_word(((const struct thing_word *)thing)->word);
+        return true;
+    case THING_DATE:
+        *out = amount_of_date(((const struct thing_date *)thing)->date);
+        return true;
+    default:
+        return false;
+    }
+}
+
 bool room_to_amount(struct amount *out, lua_State *lua, int index)
 {
     switch (lua_type(lua, index)) {
+    case LUA_TUSERDATA:
+        return thing_to_amount(out, lua_touserdata(lua, index));
     case LUA_TNUMBER:
         *out = amount_of_number(lua_tonumber(lua, index));
         return true;
@@ -23,19 +42,6 @@ bool room_to_amount(struct amount *out, lua_State *lua, int index)
         return true;
     }
     default:
-        break;
-    }
-    switch (room_tag(lua, index)) {
-    case THING_QUANTITY:
-        *out = amount_of_quantity(*room_to_quantity(lua, index));
-        return true;
-    case THING_WORD:
-        *out = amount_of_word(((struct thing_word *)lua_touserdata(lua, index))->word);
-        return true;
-    case THING_DATE:
-        *out = amount_of_date(((struct thing_date *)lua_touserdata(lua, index))->date);
-        return true;
-    default:
         return false;
     }
 }
@@ -44,10 +50,9 @@ bool room_keep_amount(struct amount *out, lua_State *lua, int index)
 {
     if (!room_to_amount(out, lua, index))
         return false;
-    if (lua_type(lua, index) == LUA_TSTRING && out->word[0] != '\0')
-        out->word = room_keep_text(lua, index, "a word to compare", 400);
-    else if (lua_type(lua, index) == LUA_TSTRING)
-        out->word = "";
+    if (out->type == AMOUNT_WORD && lua_type(lua, index) == LUA_TSTRING)
+        out->word =
+            out->word[0] != '\0' ? room_keep_text(lua, index, "a word to compare", 400) : "";
     return true;
 }
 

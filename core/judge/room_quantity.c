@@ -7,17 +7,15 @@
 
 int room_tag(lua_State *lua, int index)
 {
-    /* Every full userdata in the state is ours. */
-    if (lua_type(lua, index) != LUA_TUSERDATA)
-        return 0;
-    return (int)*(const enum thing_tag *)lua_touserdata(lua, index);
+    /* Every userdata that a rule can come to is ours. */
+    const enum thing_tag *thing = lua_touserdata(lua, index);
+    return thing != NULL ? (int)*thing : 0;
 }
 
 struct quantity *room_to_quantity(lua_State *lua, int index)
 {
-    if (room_tag(lua, index) != THING_QUANTITY)
-        return NULL;
-    return &((struct thing_quantity *)lua_touserdata(lua, index))->quantity;
+    struct thing_quantity *thing = lua_touserdata(lua, index);
+    return thing != NULL && thing->tag == THING_QUANTITY ? &thing->quantity : NULL;
 }
 
 void room_push_quantity(lua_State *lua, struct quantity quantity)

@@ -1,19 +1,50 @@
 /* What a rule has been shown, kept for the review: a thing or a fact is the same to every rule, and
  * none can change it, so that one view of each serves all. Lua finds by small numbers far faster
- * than by addresses: views stand in one table in the order of their first showing. */
+ * than by addresses: views stand one after the other in its registry, in the order of their first
+ * showing. */
 #include "room.h"
 
-enum { MOST_SHOWN = 8192 }; /* 128 KiB of a table; what is over is made anew each time */
+#include <string.h>
 
-void room_forget_shown(lua_State *lua)
+enum { MOST_SHOWN = 8192 }; /* 128 KiB of the registry; what is over is made anew each time */
+
+static void set_places(lua_State *lua, size_t from, size_t end)
+{
+    for (size_t place = from; place < end; place++) {
+        lua_pushboolean(lua, false); /* not nil: the registry's own numbers begin behind the last */
+        lua_rawseti(lua, LUA_REGISTRYINDEX, (lua_Integer)place);
+    }
+}
+
+/* Runs protected, before any rule. */
+static int add_places(lua_State *lua)
+{
+    struct judge *judge = room_judge(lua);
+    size_t first = (size_t)lua_rawlen(lua, LUA_REGISTRYINDEX) + 1;
+    if (judge->shown_first + judge->shown_room == first)
+        first = judge->shown_first;
+    set_places(lua, first + (first == judge->shown_first ? judge->shown_room : 0),
+               first + judge->shown_most);
+    judge->shown_first = first;
+    judge->shown_room = judge->shown_most;
+    return 0;
+}
+
+bool room_forget_shown(lua_State *lua)
 {
     struct judge *judge = room_judge(lua);
     size_t facts = judge->design->fact_count, things = judge->design->thing_count;
     judge->shown = arena_take(judge->page, (facts + things) * sizeof *judge->shown);
+    memset(judge->found_words, 0, sizeof judge->found_words);
+    set_places(lua, judge->shown_first, judge->shown_first + judge->shown_count);
     judge->shown_count = 0;
     judge->shown_most = 8 * things < MOST_SHOWN ? 8 * things : MOST_SHOWN;
-    lua_pushboolean(lua, false); /* the place in the registry is there, so that nothing is raised */
-    lua_rawseti(lua, LUA_REGISTRYINDEX, judge->shown_table);
+    if (judge->shown == NULL)
+        return false;
+    if (judge->shown_most <= judge->shown_room)
+        return true;
+    lua_pushcfunction(lua, add_places);
+    return lua_pcall(lua, 0, 0, 0) == LUA_OK;
 }
 
 size_t room_key_of_object(lua_State *lua, const struct object *object)
@@ -27,9 +58,7 @@ bool room_show_again(lua_State *lua, size_t key)
     uint32_t place = judge->shown[key];
     if (place == 0)
         return false;
-    lua_rawgeti(lua, LUA_REGISTRYINDEX, judge->shown_table);
-    lua_rawgeti(lua, -1, place);
-    lua_replace(lua, -2);
+    lua_rawgeti(lua, LUA_REGISTRYINDEX, place);
     return true;
 }
 
@@ -38,14 +67,8 @@ void room_keep_shown(lua_State *lua, size_t key)
     struct judge *judge = room_judge(lua);
     if (judge->shown_count == judge->shown_most)
         return;
-    if (lua_rawgeti(lua, LUA_REGISTRYINDEX, judge->shown_table) != LUA_TTABLE) {
-        lua_pop(lua, 1);
-        lua_createtable(lua, (int)judge->shown_most, 0); /* whole: it never grows under a rule */
-        lua_pushvalue(lua, -1);
-        lua_rawseti(lua, LUA_REGISTRYINDEX, judge->shown_table);
-    }
-    lua_pushvalue(lua, -2);
-    lua_rawseti(lua, -2, (lua_Integer)judge->shown_count + 1);
-    lua_pop(lua, 1);
-    judge->shown[key] = (uint32_t)++judge->shown_count;
+    size_t place = judge->shown_first + judge->shown_count++;
+    lua_pushvalue(lua, -1);
+    lua_rawseti(lua, LUA_REGISTRYINDEX, (lua_Integer)place); /* the place is there: none is made */
+    judge->shown[key] = (uint32_t)place;
 }

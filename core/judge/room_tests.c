@@ -15,7 +15,8 @@ enum {
 
 static const char *keep_what(lua_State *lua, int index)
 {
-    luaL_checktype(lua, index, LUA_TSTRING);
+    if (lua_type(lua, index) != LUA_TSTRING)
+        luaL_checktype(lua, index, LUA_TSTRING);
     return room_keep_text(lua, index, "what is compared", WHAT_LETTERS);
 }
 
@@ -48,9 +49,9 @@ static struct amount amount_at(lua_State *lua, int index, const char *role)
 {
     char name[80];
     struct amount amount = {.type = AMOUNT_NONE};
-    if (lua_isnoneornil(lua, index))
+    if (!room_keep_amount(&amount, lua, index) && lua_isnoneornil(lua, index))
         luaL_error(lua, "%s is not there (nil)", role);
-    if (!room_keep_amount(&amount, lua, index))
+    if (amount.type == AMOUNT_NONE)
         luaL_error(lua, "%s cannot be a %s", role, room_type_name(lua, index, name, sizeof name));
     if (amount.type == AMOUNT_NUMBER && !isfinite(amount.quantity.value))
         luaL_error(lua, "%s came out not finite", role);
@@ -69,12 +70,14 @@ static const struct unit *unit_at_index(lua_State *lua, int index)
     return unit;
 }
 
-/* shall.not_exceed("what", actual, limit [, unit]) and its like. Upvalues: relation, normative. */
+/* shall.not_exceed("what", actual, limit [, unit]) and its like. Upvalue: twice the relation,
+ * and one more for should. */
 static int compare(lua_State *lua)
 {
     struct quantity_fault fault;
-    struct test test = {.relation = (enum relation)lua_tointeger(lua, lua_upvalueindex(1)),
-                        .normative = (enum normative)lua_tointeger(lua, lua_upvalueindex(2))};
+    lua_Integer asks = lua_tointeger(lua, lua_upvalueindex(1));
+    struct test test = {.relation = (enum relation)(asks / 2),
+                        .normative = asks % 2 == 0 ? SHALL : SHOULD};
     if (filled_frame(lua)->above != NULL && test.normative == SHOULD)
         return luaL_error(lua, "'should' does not stand inside meet_one_of");
     test.what = keep_what(lua, 1);
@@ -245,9 +248,8 @@ static void add_normative(lua_State *lua, const char *name, enum normative norma
                  {"be_equal", RELATION_EQUAL},         {"be", RELATION_BE}};
     lua_newtable(lua);
     for (size_t i = 0; i < sizeof words / sizeof words[0]; i++) {
-        lua_pushinteger(lua, words[i].relation);
-        lua_pushinteger(lua, normative);
-        lua_pushcclosure(lua, compare, 2);
+        lua_pushinteger(lua, 2 * (lua_Integer)words[i].relation + (normative == SHOULD));
+        lua_pushcclosure(lua, compare, 1);
         lua_setfield(lua, -2, words[i].word);
     }
     if (normative == SHALL) {

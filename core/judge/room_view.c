@@ -24,29 +24,48 @@ void room_push_word(lua_State *lua, const char *word, const char *const *words, 
     thing->of = of;
 }
 
-static void check_word(lua_State *lua, const char *word, const char *const *words, const char *of)
+enum { SHORT_TEXT = 40 }; /* bytes of a text that Lua surely holds once (LUAI_MAXSHORTLEN) */
+
+/* Where to note what is found behind a text of Lua's about a thing of ours. */
+static size_t note_of(const char *text, const void *about)
+{
+    return ((uintptr_t)text >> 4 ^ (uintptr_t)about >> 3) % FOUND;
+}
+
+static void refuse_word(lua_State *lua, const char *word, const char *const *words, const char *of)
 {
     char list[300] = "";
     size_t length = 0;
-    for (size_t i = 0; words[i] != NULL; i++)
-        if (text_is_same(words[i], word))
-            return;
     for (size_t i = 0; words[i] != NULL && length < sizeof list; i++)
         length +=
             (size_t)snprintf(list + length, sizeof list - length, "%s%s", i ? ", " : "", words[i]);
     luaL_error(lua, "'%s' is no word for %s; it can be: %s", word, of, list);
 }
 
+static void check_word(lua_State *lua, const char *word, const char *const *words, const char *of)
+{
+    struct found_word *found = &room_judge(lua)->found_words[note_of(word, words)];
+    if (found->words == words && strcmp(found->word, word) == 0)
+        return;
+    for (size_t i = 0; words[i] != NULL; i++)
+        if (text_is_same(words[i], word)) {
+            *found = (struct found_word){words, words[i]};
+            return;
+        }
+    refuse_word(lua, word, words, of);
+}
+
 /* fact:is("word", …): true if it is any of them. */
 static int word_is(lua_State *lua)
 {
-    if (room_tag(lua, 1) != THING_WORD)
-        return luaL_error(lua, "is() is asked of a word: write the_fact:is(\"…\")");
     const struct thing_word *thing = lua_touserdata(lua, 1);
     bool is_any = false;
-    if (lua_gettop(lua) < 2)
+    int top = lua_gettop(lua);
+    if (thing == NULL || thing->tag != THING_WORD)
+        return luaL_error(lua, "is() is asked of a word: write the_fact:is(\"…\")");
+    if (top < 2)
         return luaL_error(lua, "is() needs a word");
-    for (int i = 2; i <= lua_gettop(lua); i++) {
+    for (int i = 2; i <= top; i++) {
         const char *word = luaL_checkstring(lua, i);
         if (text_is_same(word, thing->word))
             is_any = true;
@@ -127,6 +146,41 @@ static int list_index(lua_State *lua)
     return 1;
 }
 
+/* The step of a walk over a list: list, number of the last → number, thing. */
+static int list_next(lua_State *lua)
+{
+    int is_integer;
+    lua_Integer last = lua_tointegerx(lua, 2, &is_integer);
+    const struct thing_list *thing = lua_touserdata(lua, 1);
+    if (thing == NULL || thing->tag != THING_LIST || !is_integer)
+        return luaL_error(lua, "this walks over a list, from a number");
+    if (last < 0 || last >= (lua_Integer)thing->count)
+        return 0;
+    lua_pushinteger(lua, last + 1);
+    room_push_object(lua, thing->objects[last]);
+    return 2;
+}
+
+/* ipairs(list), without a question to the list at each step. Upvalue 1: Lua's own, for tables. */
+static int walk(lua_State *lua)
+{
+    if (room_tag(lua, 1) == THING_LIST) {
+        lua_pushcfunction(lua, list_next);
+        lua_pushvalue(lua, 1);
+        lua_pushinteger(lua, 0);
+    } else {
+        lua_pushvalue(lua, lua_upvalueindex(1));
+        lua_insert(lua, 1);
+        lua_call(lua, lua_gettop(lua) - 1, 3);
+    }
+    return 3;
+}
+
+void room_push_walk(lua_State *lua)
+{
+    lua_pushcclosure(lua, walk, 1);
+}
+
 /* ---- things ---- */
 
 static void push_one(lua_State *lua, const struct object *object, unsigned slot)
@@ -205,15 +259,22 @@ static int refuse_fact(lua_State *lua, const struct kind *kind)
 /* Upvalue 1: names → slot or calculator. */
 static int object_index(lua_State *lua)
 {
-    const struct thing_object *thing = lua_touserdata(lua, 1);
+    const struct object *object = ((struct thing_object *)lua_touserdata(lua, 1))->object;
+    const char *name = lua_tostring(lua, 2);
+    struct found_slot *found = &room_judge(lua)->found_slots[note_of(name, object->kind)];
+    if (found->name == name && found->kind == object->kind)
+        return push_fact(lua, object, found->slot);
     lua_pushvalue(lua, 2);
     switch (lua_rawget(lua, lua_upvalueindex(1))) {
     case LUA_TNUMBER:
-        return push_fact(lua, thing->object, (unsigned)lua_tointeger(lua, -1));
+        /* Lua holds each short text once: the table holds this very one. */
+        if (strlen(name) <= SHORT_TEXT)
+            *found = (struct found_slot){name, object->kind, (unsigned)lua_tointeger(lua, -1)};
+        return push_fact(lua, object, (unsigned)lua_tointeger(lua, -1));
     case LUA_TFUNCTION:
         return 1;
     default:
-        return refuse_fact(lua, thing->object->kind);
+        return refuse_fact(lua, object->kind);
     }
 }
 

@@ -380,11 +380,12 @@ static void add_library(lua_State *lua, const char *name, const luaL_Reg *functi
     room_set_word(lua, name);
 }
 
-/* Two of Lua's own, which need no change. */
+/* Two of Lua's own. */
 static void add_from_base(lua_State *lua)
 {
     luaL_requiref(lua, LUA_GNAME, luaopen_base, 0);
     lua_getfield(lua, -1, "ipairs");
+    room_push_walk(lua);
     room_set_word(lua, "ipairs");
     lua_getfield(lua, -1, "select");
     room_set_word(lua, "select");

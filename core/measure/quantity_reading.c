@@ -6,6 +6,7 @@
 #include <string.h>
 #include "quantity_fault.h"
 #include "reading.h"
+#include "text.h"
 #include "unit.h"
 
 /* Where a second part begins ("6 in" of "1 ft 6 in"), or the end. A digit belongs to a unit unless
@@ -192,9 +193,35 @@ static bool read(struct quantity *out, const char *text, size_t length,
     return read_part(&reading, 0, 1, out);
 }
 
+/* "32 A", "-23 °C": one number and one unit of the table, as nearly all that people write. False:
+ * read it with care; what is read here would come out the same there. */
+static bool read_simple(struct quantity *out, const char *text, size_t length,
+                        struct dimension want)
+{
+    double number, value;
+    size_t at = number_length(text, length);
+    if (!number_read(&number, text, at))
+        return false;
+    at += at < length && text[at] == ' ';
+    for (size_t i = at; i < length; i++)
+        if (text[i] == ' ' || text[i] == '-' || is_digit_at(text, length, i))
+            return false; /* it may go on with a fraction or another part */
+    const struct unit *unit = at < length ? unit_find_within(text + at, length - at, want) : NULL;
+    if (!unit)
+        return false;
+    value = number * unit->factor + unit->offset;
+    bool is_plain = isnormal(value) || (number == 0 && unit->offset == 0);
+    if (!is_plain || (unit->dimension.is_point && value < 0))
+        return false;
+    *out = (struct quantity){.value = value, .dimension = unit->dimension, .unit = unit};
+    return true;
+}
+
 bool quantity_read(struct quantity *out, const char *text, size_t length, struct dimension want,
                    struct quantity_fault *fault)
 {
+    if (read_simple(out, text, length, want))
+        return true;
     return read(out, text, length, &want, fault);
 }
 

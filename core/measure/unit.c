@@ -51,15 +51,23 @@ const struct unit *unit_find_named(const char *name, const struct dimension *wan
     return NULL;
 }
 
+const struct unit *unit_find_within(const char *name, size_t length, struct dimension dimension)
+{
+    for (size_t at = find_first(dimension);
+         at < unit_table_count && dimension_is_same(unit_table[at].dimension, dimension); at++)
+        if (is_spelled(&unit_table[at], name, length))
+            return &unit_table[at];
+    return NULL;
+}
+
 const struct unit *unit_find_plain(const char *name, size_t length, struct dimension want)
 {
     if (length == 0)
         return NULL;
     /* Nearly always the unit is of the dimension wanted, and that takes few comparisons. */
-    for (size_t at = find_first(want);
-         at < unit_table_count && dimension_is_same(unit_table[at].dimension, want); at++)
-        if (is_spelled(&unit_table[at], name, length))
-            return &unit_table[at];
+    const struct unit *unit = unit_find_within(name, length, want);
+    if (unit)
+        return unit;
     for (size_t i = 0; i < unit_table_count; i++)
         if (is_spelled(&unit_table[i], name, length))
             return &unit_table[i];

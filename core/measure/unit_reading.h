@@ -24,6 +24,8 @@ bool plain_read(struct plain *out, const char *text, size_t length);
 /* The first unit of exactly this name (no alias), in one dimension or (NULL) any; or NULL. Nearly
  * all units that the code itself writes are found so, and that takes few comparisons. */
 const struct unit *unit_find_named(const char *name, const struct dimension *want);
+/* A unit of one dimension by its name or another spelling in the table; NULL: none. */
+const struct unit *unit_find_within(const char *name, size_t length, struct dimension dimension);
 /* unit_find for a name in plain spelling. */
 const struct unit *unit_find_plain(const char *name, size_t length, struct dimension want);
 /* Reads a unit, or an expression of units, from text in plain spelling. `want` tells °C the point

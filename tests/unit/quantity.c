@@ -485,6 +485,43 @@ static void check_algebra(uint64_t *state)
     }
 }
 
+/* What is read without much care comes out as with all of it, which a space before it asks for. */
+static void check_same_behind_space(const char *text, size_t length, struct dimension want)
+{
+    char spaced[80] = " ";
+    struct quantity plain = {0}, careful = {0};
+    struct quantity_fault fault;
+
+    memcpy(spaced + 1, text, length);
+    bool is_read = quantity_read(&plain, text, length, want, &fault);
+    CHECK(is_read == quantity_read(&careful, spaced, length + 1, want, &fault),
+          "read with and without a space before it");
+    CHECK(!is_read ||
+              (memcmp(&plain.value, &careful.value, sizeof plain.value) == 0 &&
+               plain.unit == careful.unit && dimension_is_same(plain.dimension, careful.dimension)),
+          "it is the same to the last bit");
+}
+
+static void check_simple_texts(uint64_t *state)
+{
+    static const char *const numbers[] = {"32",      "-0.27", "0",       "-0",  "+7",
+                                          "1e-5",    "007",   "1.5e300", "1/2", "4:12",
+                                          "3 in 12", "0x1",   "1,5",     "12."};
+    enum { NUMBERS = sizeof numbers / sizeof numbers[0] };
+
+    for (int round = 0; round < ROUNDS; round++) {
+        char text[64];
+        const struct unit *unit = unit_at(next_random(state) % 93);
+        const char *gap = next_random(state) % 2 ? " " : "";
+        enum measure measure = (enum measure)(next_random(state) % MEASURE_COUNT);
+        bool fits = unit != NULL && next_random(state) % 4 != 0;
+        int length = snprintf(text, sizeof text, "%s%s%s", numbers[next_random(state) % NUMBERS],
+                              gap, unit != NULL ? unit->name : "");
+        check_same_behind_space(text, (size_t)length,
+                                fits ? unit->dimension : measure_dimension(measure));
+    }
+}
+
 /* Changed and broken texts: read or refused with a sentence, never anything else. */
 static void check_broken_texts(uint64_t *state)
 {
@@ -503,6 +540,7 @@ static void check_broken_texts(uint64_t *state)
         for (size_t changes = next_random(state) % 4 + 1; changes > 0; changes--)
             text[next_random(state) % length] = bytes[next_random(state) % (sizeof bytes - 1)];
         enum measure measure = (enum measure)(next_random(state) % MEASURE_COUNT);
+        check_same_behind_space(text, length, measure_dimension(measure));
         bool done =
             round % 2 ? quantity_read_any(&quantity, text, length, &fault)
                       : quantity_read(&quantity, text, length, measure_dimension(measure), &fault);
@@ -528,6 +566,7 @@ int main(void)
     check_comparison();
     check_round_trip(&state);
     check_algebra(&state);
+    check_simple_texts(&state);
     check_broken_texts(&state);
     return checks_end();
 }
