@@ -81,10 +81,53 @@ static size_t word_length(const char *text, bool *is_plain)
     }
 }
 
+static bool is_gap(const char *text)
+{
+    return text[0] == ' ' && text[1] != '%';
+}
+
+static void begin_line(struct page *page, unsigned indent)
+{
+    text_add(page->out, "\n", 1);
+    add_spaces(page->out, indent);
+}
+
+/* Printable ASCII with no space at its ends and none doubled is laid out line by line: nearly all
+ * that is told is such. */
+static void add_lines(struct page *page, unsigned indent, size_t column, const char *text,
+                      size_t length)
+{
+    for (;;) {
+        size_t room = column < page->width ? page->width - column : 0, take = room;
+        if (length <= room)
+            break;
+        while (take > 0 && !is_gap(text + take))
+            take--;
+        if (take == 0) /* one word is longer than the line */
+            while (take < length && (take == 0 || !is_gap(text + take)))
+                take++;
+        if (take == length)
+            break;
+        text_add(page->out, text, take);
+        begin_line(page, indent);
+        text += take + 1;
+        length -= take + 1;
+        column = indent;
+    }
+    text_add(page->out, text, length);
+    text_add(page->out, "\n", 1);
+}
+
 /* Lays the words of `text` out, the first line already filled up to `column`. */
 static void add_words(struct page *page, unsigned indent, size_t column, const char *text)
 {
     bool is_at_start = true;
+    size_t whole = strlen(text);
+    if (text_plain_length(text, whole) == whole && whole > 0 && text[0] != ' ' &&
+        text[whole - 1] != ' ' && strstr(text, "  ") == NULL) {
+        add_lines(page, indent, column, text, whole);
+        return;
+    }
     while (*text != '\0') {
         if (*text == ' ') {
             text++;
@@ -95,8 +138,7 @@ static void add_words(struct page *page, unsigned indent, size_t column, const c
         size_t points = is_plain ? length : text_count_points(text, length);
         bool is_line_end = *text == '\n';
         if (is_line_end || (!is_at_start && column + 1 + points > page->width)) {
-            text_add(page->out, "\n", 1);
-            add_spaces(page->out, indent);
+            begin_line(page, indent);
             column = indent;
             is_at_start = true;
             text += is_line_end;

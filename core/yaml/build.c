@@ -81,6 +81,8 @@ static bool is_key_next(const struct builder *builder)
 static void refuse_extras(struct builder *builder, yaml_mark_t mark, const yaml_char_t *anchor,
                           const yaml_char_t *tag)
 {
+    if (!anchor && !tag)
+        return;
     struct place place = mark_place(builder, mark);
     if (anchor)
         tell_mistake(

@@ -1,12 +1,13 @@
 #include "keys.h"
 #include "text.h"
+#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
 enum {
     KEY_BYTES = 1024, /* libyaml's own limit for a key without a question mark */
     SHOWN_BYTES = 60,
-    FEW_PAIRS = 16, /* up to here comparing each with each costs less than sorting */
+    FEW_PAIRS = 48, /* up to here comparing each with each costs less than sorting */
 };
 
 void key_check(struct reading *reading, const struct node *key, bool is_block)
@@ -30,13 +31,30 @@ static bool is_same(const struct node *a, const struct node *b)
     return a->text && b->text && a->length == b->length && memcmp(a->text, b->text, a->length) == 0;
 }
 
+/* Some bytes of a key: those of the same text are the same, and few others are. */
+static uint64_t mark_of(const struct node *key)
+{
+    uint64_t mark = key->length;
+    if (key->text && key->length >= sizeof mark) {
+        memcpy(&mark, key->text + key->length - sizeof mark, sizeof mark);
+        return mark ^ (uint64_t)(unsigned char)key->text[0] << 56;
+    }
+    for (size_t i = 0; key->text && i < key->length; i++)
+        mark = mark << 8 | (unsigned char)key->text[i];
+    return mark;
+}
+
 /* For each pair the first key with the same text, or NULL where it is the first itself. */
 static void find_few(const struct node **firsts, struct node *const *items, size_t pairs)
 {
-    for (size_t i = 0; i < pairs; i++)
+    uint64_t marks[FEW_PAIRS];
+    for (size_t i = 0; i < pairs; i++) {
+        marks[i] = mark_of(items[2 * i]);
+        firsts[i] = NULL;
         for (size_t j = 0; j < i && !firsts[i]; j++)
-            if (is_same(items[2 * j], items[2 * i]))
+            if (marks[j] == marks[i] && is_same(items[2 * j], items[2 * i]))
                 firsts[i] = items[2 * j];
+    }
 }
 
 struct seat {
@@ -89,7 +107,7 @@ static void tell_repeated(struct reading *reading, const struct node *key, const
 size_t keys_keep_first(struct reading *reading, struct node **items, size_t count)
 {
     size_t pairs = count / 2;
-    const struct node *few[FEW_PAIRS] = {NULL};
+    const struct node *few[FEW_PAIRS];
     const struct node **firsts = few;
     if (pairs <= FEW_PAIRS) {
         find_few(few, items, pairs);

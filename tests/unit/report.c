@@ -54,6 +54,33 @@ static void test_wrapping(void)
                     "no control character reaches a terminal");
 }
 
+/* A space at the end is dropped, but has the words laid out one by one. */
+static void test_lines_as_words(void)
+{
+    static const char *const words[] = {"a", "of", "%", "slope", "100", "a/very/long/path/of/it"};
+    uint32_t state = 7;
+    for (int round = 0; round < 3000; round++) {
+        char text[200] = "";
+        size_t length = 0;
+        struct text lines = {0}, one_by_one = {0};
+        struct page page = {&lines, 8 + (unsigned)round % 30, false};
+        struct page other = {&one_by_one, page.width, false};
+        do {
+            state = state * 1664525 + 1013904223;
+            length += (size_t)snprintf(text + length, sizeof text - length, "%s%s",
+                                       length > 0 ? " " : "", words[(state >> 16) % 6]);
+        } while ((state >> 8) % 8 != 0 && length < 150);
+        const char *label = round % 3 == 0 ? NULL : "at the label";
+        page_paragraph(&page, 1, label, STYLE_BAD, (unsigned)round % 7, text);
+        text[length] = ' ';
+        text[length + 1] = '\0';
+        page_paragraph(&other, 1, label, STYLE_BAD, (unsigned)round % 7, text);
+        CHECK_TEXT(lines.bytes, one_by_one.bytes, "by lines as by words");
+        text_free(&lines);
+        text_free(&one_by_one);
+    }
+}
+
 static void check_problem(struct problem problem, const char *should, const char *sentence)
 {
     struct text out = {0};
@@ -433,6 +460,7 @@ int main(void)
     if (arena == NULL)
         return EXIT_FAILURE;
     test_wrapping();
+    test_lines_as_words();
     test_problems();
     test_numbers();
     set_scene(&scene, arena);
