@@ -90,10 +90,10 @@ struct finding {
     enum outcome outcome;
     enum normative normative;
     const char *about_kind,
-        *about_name;    /* "busbar", "main/bus"; of the whole: "design" and its name */
-    struct place place; /* of that thing in the design */
-    const char *message;
-    const char *remedy; /* or NULL */
+        *about_name;     /* "busbar", "main/bus"; of the whole: "design" and its name */
+    struct place place;  /* of that thing in the design */
+    const char *message; /* NULL: not yet said (findings_say) */
+    const char *remedy;  /* or NULL */
     struct test *tests;
     size_t test_count, test_capacity;
     const struct input **inputs; /* shared by all findings that rest on the fact */
@@ -173,6 +173,8 @@ const struct test *tests_deciding(const struct test *tests, size_t count);
 const struct option *options_best(const struct option *options, size_t count);
 /* One sentence for a finding that has its tests: what decides, with numbers. NULL: no memory. */
 const char *finding_message(const struct finding *finding, struct arena *arena);
+/* The message of every finding that has none yet. False: no memory. */
+bool findings_say(struct findings *findings);
 struct finding_counts findings_count(const struct findings *findings);
 /* "nec/busbar|busbar:main". NULL: no memory. */
 const char *finding_fingerprint(const struct finding *finding, struct arena *arena);

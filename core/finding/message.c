@@ -218,3 +218,15 @@ const char *finding_message(const struct finding *finding, struct arena *arena)
     }
     return begin_large(sentence, arena);
 }
+
+bool findings_say(struct findings *findings)
+{
+    for (size_t i = 0; i < findings->count; i++) {
+        struct finding *finding = findings->items[i];
+        if (finding->message == NULL)
+            finding->message = finding_message(finding, findings->arena);
+        if (finding->message == NULL)
+            return false;
+    }
+    return true;
+}

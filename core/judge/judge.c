@@ -206,7 +206,7 @@ static bool keep_tests(struct judge *judge)
     return true;
 }
 
-/* Settles outcome, level and message from what was recorded. */
+/* Settles outcome and level from what was recorded. */
 static bool end_finding(struct judge *judge)
 {
     struct finding *finding = judge->finding;
@@ -218,8 +218,7 @@ static bool end_finding(struct judge *judge)
             return false; /* not even the reason could be kept */
         finding->normative = tests_normative(finding->tests, finding->test_count);
     }
-    finding->message = finding_message(finding, judge->page);
-    return room_keep_working(judge) && finding->message != NULL;
+    return room_keep_working(judge);
 }
 
 /* Each thing is within its limit, but all together are too much: from here on it is not run. */

@@ -5,7 +5,7 @@
 #include "report.h"
 
 static const struct report_format formats[] = {
-    {.name = "text", .write = report_write_text, .between = "\n\n"},
+    {.name = "text", .write = report_write_text, .between = "\n\n", .tells_few = true},
     {.name = "json", .write = report_write_json},
     {.name = "ndjson", .write = report_write_ndjson},
     {.name = "sarif",

@@ -47,6 +47,7 @@ struct report_format {
     const char *begins, *between, *ends;
     bool stands_alone;  /* several designs do not fit into one */
     bool needs_working; /* whether asked for or not */
+    bool tells_few;     /* messages of some findings only: it makes them itself */
 };
 const struct report_format *report_format_find(const char *name);
 /* Problems alone, as text for people: place, sentence, excerpt with caret, right example. */

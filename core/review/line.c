@@ -9,18 +9,6 @@
 #include "search.h"
 #include "sign.h"
 
-static bool add_messages(struct findings *findings)
-{
-    for (size_t i = 0; i < findings->count; i++) {
-        struct finding *finding = findings->items[i];
-        if (finding->message == NULL)
-            finding->message = finding_message(finding, findings->arena);
-        if (finding->message == NULL)
-            return false;
-    }
-    return true;
-}
-
 static struct place place_of(const struct layout_fault *fault)
 {
     const struct object *object = fault->object;
@@ -78,11 +66,12 @@ static const char *permit_of(const struct design *design)
     return NULL;
 }
 
-static bool judge_all(struct review *review, struct bench *bench, bool with_working)
+static bool judge_all(struct review *review, struct bench *bench,
+                      const struct bench_options *options)
 {
     struct working working = {.arena = bench->arena,
                               .design = review->design,
-                              .keeps_steps = with_working,
+                              .keeps_steps = options->with_working,
                               .is_lasting = true};
     bool is_judged = judge_review(&review->findings, bench->judge, review->design, review->rulebook,
                                   &working, &review->problems);
@@ -92,7 +81,7 @@ static bool judge_all(struct review *review, struct bench *bench, bool with_work
     findings_sort(&review->findings);
     return findings_waive(&review->findings, review->rulebook, permit_of(review->design),
                           &review->problems) &&
-           review_sign(review) && add_messages(&review->findings);
+           review_sign(review) && (options->without_messages || findings_say(&review->findings));
 }
 
 static bool read_design(struct review *review, struct bench *bench, const char *path,
@@ -139,7 +128,7 @@ bool bench_review(struct review *out, struct bench *bench, const char *design_pa
     bool is_resolved = review_find_date(out, options->on) && bench_resolve(out, bench, options);
     if (is_resolved && out->design != NULL)
         tell_day_too_early(out);
-    if (is_resolved && out->design != NULL && !judge_all(out, bench, options->with_working))
+    if (is_resolved && out->design != NULL && !judge_all(out, bench, options))
         return false;
     return !arena_is_short(bench->arena) && out->problems.dropped == 0;
 }

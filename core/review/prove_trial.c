@@ -191,5 +191,6 @@ bool trial_run(struct findings *findings, struct trial *trial, struct proving *p
     arena_clear(proving->run_arena);
     *findings = (struct findings){.arena = proving->run_arena};
     return judge_review(findings, proving->bench->judge, trial->design, &trial->rulebook,
-                        &trial->working, problems);
+                        &trial->working, problems) &&
+           findings_say(findings);
 }

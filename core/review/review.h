@@ -23,6 +23,7 @@ struct bench_options {
     const char *const *book_directories, *const *catalogue_directories, *const *books;
     const char *on;
     bool with_working;
+    bool without_messages; /* the report makes those it tells, which are few */
 };
 
 /* One review; all of it in the bench's arena. */

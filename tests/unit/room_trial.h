@@ -92,7 +92,8 @@ static inline void room_review(struct room_trial *trial, const char *path)
         rulebook.rules = path != NULL ? kept : kept + 1;
     }
     trial->is_done = judge_review(&trial->findings, trial->judge, trial->design, &rulebook,
-                                  &working, &trial->problems);
+                                  &working, &trial->problems) &&
+                     findings_say(&trial->findings);
     working_close(&working);
 }
 

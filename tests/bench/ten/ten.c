@@ -64,7 +64,7 @@ static void judge_one(struct ten *ten, size_t number, FILE *out)
         .arena = ten->arena, .design = ten->designs[number], .is_lasting = true};
     if (!judge_review(&findings, ten->judge, ten->designs[number], ten->rulebook, &working,
                       &problems) ||
-        problems.count > 0)
+        !findings_say(&findings) || problems.count > 0)
         stop("a rule is broken:", problems.count > 0 ? problems.items[0].message : "no memory");
     for (size_t i = 0; out != NULL && i < findings.count; i++) {
         const struct finding *finding = findings.items[i];
