@@ -73,28 +73,29 @@ static struct block *add_block(struct arena *arena, size_t size)
     return block;
 }
 
+/* Up to what is used, and somewhat beyond. */
+static void clean(struct block *block)
+{
+    size_t clean = block->used + CLEANED < block->size ? block->used + CLEANED : block->size;
+
+    memset(block->bytes + block->clean, 0, clean - block->clean);
+    block->clean = clean;
+}
+
 /* The next bytes of a block that has room for them, all zero. */
-static void *use(struct block *block, size_t size)
+static inline void *use(struct block *block, size_t size)
 {
     unsigned char *bytes = block->bytes + block->used;
 
     block->used += size;
-    if (block->used > block->clean) {
-        size_t clean = block->used + CLEANED < block->size ? block->used + CLEANED : block->size;
-        memset(block->bytes + block->clean, 0, clean - block->clean);
-        block->clean = clean;
-    }
+    if (block->used > block->clean)
+        clean(block);
     return bytes;
 }
 
-void *arena_take(struct arena *arena, size_t size)
+/* From another block than the current one, which has no room for it. */
+static void *take_elsewhere(struct arena *arena, size_t size)
 {
-    if (size > SIZE_MAX / 2) { /* would wrap when rounded up? */
-        arena->is_short = true;
-        return NULL;
-    }
-    size = size == 0 ? PIECE : (size + PIECE - 1) / PIECE * PIECE;
-
     struct block *block = arena->current;
     while (block && block->size - block->used < size) {
         block = block->next; /* kept warm by a clear: empty */
@@ -108,6 +109,19 @@ void *arena_take(struct arena *arena, size_t size)
         return NULL;
     }
     return use(block, size);
+}
+
+void *arena_take(struct arena *arena, size_t size)
+{
+    struct block *block = arena->current;
+
+    if (size > SIZE_MAX / 2) { /* would wrap when rounded up? */
+        arena->is_short = true;
+        return NULL;
+    }
+    size = size == 0 ? PIECE : (size + PIECE - 1) / PIECE * PIECE;
+    return block && size <= block->size - block->used ? use(block, size)
+                                                      : take_elsewhere(arena, size);
 }
 
 char *arena_copy(struct arena *arena, const char *text, size_t length)

@@ -160,7 +160,7 @@ static int library_digits(char digits[DIGITS_MOST + 1], double number, int most)
 static int digits_of(char digits[DIGITS_MOST + 1], double number, int most)
 {
     int exponent = 0, count = most;
-    int64_t plain = number != 0 ? plain_digits(&exponent, fabs(number), most) : 0;
+    int64_t plain = plain_digits(&exponent, fabs(number), most);
     if (plain == 0)
         exponent = library_digits(digits, fabs(number), most);
     for (int at = most - 1; plain != 0; plain /= 10)
@@ -198,11 +198,13 @@ void number_write_digits(char *buffer, size_t size, double number, int most)
                  "?"); /* never a number in a report, even with asserts compiled out */
         return;
     }
+    if (number == 0) {
+        snprintf(buffer, size, "0");
+        return;
+    }
     most = most < 1 ? 1 : most > DIGITS_MOST ? DIGITS_MOST : most;
     int exponent = digits_of(digits, number, most);
-    if (number == 0)
-        snprintf(buffer, size, "0");
-    else if (exponent < EXPONENT_LEAST || exponent > EXPONENT_MOST)
+    if (exponent < EXPONENT_LEAST || exponent > EXPONENT_MOST)
         snprintf(buffer, size, "%s%c%s%se%d", number < 0 ? "-" : "", digits[0],
                  digits[1] != '\0' ? "." : "", digits + 1, exponent);
     else

@@ -76,18 +76,6 @@ struct object *design_find(const struct design *design, kind_set kinds, const ch
     return found;
 }
 
-const struct fact_row *object_row(const struct object *object, unsigned slot)
-{
-    assert(slot < object->kind->fact_count);
-    return &object->kind->facts[slot];
-}
-
-const struct fact *object_fact(const struct object *object, unsigned slot)
-{
-    assert(slot < object->kind->fact_count);
-    return &object->facts[slot];
-}
-
 bool object_has(const struct object *object, unsigned slot)
 {
     enum fact_state state = object_fact(object, slot)->state;

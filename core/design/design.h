@@ -1,6 +1,8 @@
 /* A design as it was read: things, each with the facts of its kind, each fact with its place. */
 #ifndef DESIGN_DESIGN_H
 #define DESIGN_DESIGN_H
+#include <assert.h>
+
 #include "amount.h"
 #include "model.h"
 #include "place.h"
@@ -88,8 +90,17 @@ struct object *design_find(const struct design *design, kind_set kinds, const ch
  * one that is there, is missing. False: no memory. */
 bool design_link(struct design *design);
 
-const struct fact_row *object_row(const struct object *object, unsigned slot);
-const struct fact *object_fact(const struct object *object, unsigned slot);
+static inline const struct fact_row *object_row(const struct object *object, unsigned slot)
+{
+    assert(slot < object->kind->fact_count);
+    return &object->kind->facts[slot];
+}
+
+static inline const struct fact *object_fact(const struct object *object, unsigned slot)
+{
+    assert(slot < object->kind->fact_count);
+    return &object->facts[slot];
+}
 /* Is it given or assumed (FACT_NONE is not)? */
 bool object_has(const struct object *object, unsigned slot);
 /* The value of a given QUANTITY, NUMBER, COUNT, YESNO, CHOICE, TEXT or DATE fact. Others:

@@ -81,7 +81,7 @@ static const struct vocabulary vocabularies[VOCABULARY_COUNT] = {
 #include "facts/all.facts"
 #include "facts/forget.facts"
 
-static const struct kind kinds[KIND_COUNT] = {
+const struct kind all_kinds[KIND_COUNT] = {
 #define KIND(kind, how_many, says)                                                                 \
     [KIND_##kind] = {KIND_##kind,      #kind, how_many, says, rows_of_##kind, absence_of_##kind,   \
                      SLOT_COUNT_##kind},
@@ -89,15 +89,10 @@ static const struct kind kinds[KIND_COUNT] = {
 #undef KIND
 };
 
-const struct kind *kind_at(enum kind_id id)
-{
-    return &kinds[id];
-}
-
 enum kind_id kind_find(const char *name)
 {
     int id = 0;
-    while (id < KIND_COUNT && !text_is_same(kinds[id].name, name))
+    while (id < KIND_COUNT && !text_is_same(all_kinds[id].name, name))
         id++;
     return (enum kind_id)id;
 }
@@ -175,7 +170,7 @@ static void write_thing_example(char *buffer, size_t size, const char *before,
                                 const struct fact_row *row, const char *after)
 {
     char first[160];
-    const struct fact_row *fact = &kinds[row->kind].facts[0];
+    const struct fact_row *fact = &all_kinds[row->kind].facts[0];
     if (fact->type == TYPE_POINTS) /* too long to show within another */
         snprintf(first, sizeof first, "%s: …", fact->name);
     else
@@ -227,7 +222,7 @@ void fact_write_example(char *buffer, size_t size, const struct fact_row *row)
         write_thing_example(buffer, size, "{", row, ", …}");
         break;
     case TYPE_LIST:
-        append_three(buffer, size, "[{name: ", kinds[row->kind].name, "-1, ");
+        append_three(buffer, size, "[{name: ", all_kinds[row->kind].name, "-1, ");
         write_thing_example(buffer, size, "", row, ", …}]");
         break;
     case TYPE_REFERENCE:
@@ -237,8 +232,8 @@ void fact_write_example(char *buffer, size_t size, const struct fact_row *row)
         text_append(buffer, size, "[one-name, another-name]");
         break;
     case TYPE_INVERSE: /* told from the other side */
-        append_three(buffer, size, kinds[row->kind].facts[row->via].name, ": its-name, of a ",
-                     kinds[row->kind].name);
+        append_three(buffer, size, all_kinds[row->kind].facts[row->via].name, ": its-name, of a ",
+                     all_kinds[row->kind].name);
         break;
     }
 }
@@ -252,6 +247,7 @@ void kinds_write(char *buffer, size_t size, kind_set set)
             continue;
         set &= ~((kind_set)1 << id);
         const char *between = length == 0 ? "" : set != 0 ? ", " : " or ";
-        length += (size_t)snprintf(buffer + length, size - length, "%s%s", between, kinds[id].name);
+        length +=
+            (size_t)snprintf(buffer + length, size - length, "%s%s", between, all_kinds[id].name);
     }
 }

@@ -116,7 +116,11 @@ struct kind {
 #include "facts/all.facts"
 #include "facts/forget.facts"
 
-const struct kind *kind_at(enum kind_id id);
+extern const struct kind all_kinds[KIND_COUNT];
+static inline const struct kind *kind_at(enum kind_id id)
+{
+    return &all_kinds[id];
+}
 /* By name; KIND_NONE where there is none. */
 enum kind_id kind_find(const char *name);
 /* The slot of a fact by name, or -1. */

@@ -2,8 +2,6 @@
  * the roof. What the row does not tell, its things do not know. */
 #include "design_reader.h"
 
-#include <stdio.h>
-
 /* Copies a fact that row and thing have under the same meaning. */
 static void hand_down(struct object *to, unsigned to_slot, const struct object *from,
                       unsigned from_slot)
@@ -47,6 +45,16 @@ static void place_module(struct object *module, const struct object *row, size_t
         at->state = FACT_MISSING;
 }
 
+/* The name of the n-th of a row: "south-3". NULL: no memory. */
+static const char *name_of(struct arena *arena, const char *row, size_t n)
+{
+    char digits[24];
+    size_t at = sizeof digits - 1;
+    for (digits[at] = '\0'; n > 0; n /= 10)
+        digits[--at] = (char)('0' + n % 10);
+    return row != NULL ? ARENA_JOIN(arena, row, "-", digits + at) : NULL;
+}
+
 static void expand_module_row(struct design_reader *reader, struct object *row,
                               const struct node *node)
 {
@@ -58,9 +66,12 @@ static void expand_module_row(struct design_reader *reader, struct object *row,
                       : 1;
     expansion->first = reader->design->of_kind[KIND_module].count;
     expansion->is_known = true;
+    const char *row_name = NULL;
     for (size_t i = 0; i < rows * columns; i++) {
         size_t r = i / columns, c = i % columns;
-        const char *name = arena_format(reader->arena, "%s-%zu-%zu", row->name, r + 1, c + 1);
+        if (c == 0)
+            row_name = name_of(reader->arena, row->name, r + 1);
+        const char *name = name_of(reader->arena, row_name, c + 1);
         struct object *module =
             name == NULL ? NULL : add_named(reader, KIND_module, reader->design->root, name, node);
         if (module == NULL || !append_object(reader, modules, module))
@@ -114,7 +125,7 @@ static void expand_attachment_row(struct design_reader *reader, struct object *r
 {
     size_t count = (size_t)object_fact(row, SLOT_attachment_row_count)->is.number;
     for (size_t n = 0; n < count; n++) {
-        const char *name = arena_format(reader->arena, "%s-%zu", row->name, n + 1);
+        const char *name = name_of(reader->arena, row->name, n + 1);
         struct object *attachment =
             name == NULL ? NULL : add_named(reader, KIND_attachment, racking, name, node);
         if (attachment == NULL ||

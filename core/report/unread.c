@@ -70,12 +70,13 @@ static void mark_referred(bool *used, const struct objects *things, size_t slot,
 static bool *collect_used(const struct design *design, struct arena *arena)
 {
     bool *used = arena_take(arena, design->thing_count + 1);
-    for (size_t id = 0; used != NULL && id < KIND_COUNT; id++)
-        for (size_t slot = 0; slot < kind_at((enum kind_id)id)->fact_count; slot++) {
-            enum fact_type type = kind_at((enum kind_id)id)->facts[slot].type;
-            if (type == TYPE_REFERENCE || type == TYPE_REFERENCES)
-                mark_referred(used, &design->of_kind[id], slot, type);
-        }
+    for (size_t id = 0; used != NULL && id < KIND_COUNT; id++) {
+        const struct kind *kind = kind_at((enum kind_id)id);
+        for (size_t slot = 0; design->of_kind[id].count > 0 && slot < kind->fact_count; slot++)
+            if (kind->facts[slot].type == TYPE_REFERENCE ||
+                kind->facts[slot].type == TYPE_REFERENCES)
+                mark_referred(used, &design->of_kind[id], slot, kind->facts[slot].type);
+    }
     return used;
 }
 
@@ -112,34 +113,47 @@ static void count_object(struct unread *of_kind, const struct object *object,
     }
 }
 
+static bool add_unread(struct unread **out, size_t *count, size_t *capacity, struct unread unread,
+                       struct arena *arena)
+{
+    struct unread *grown = arena_grow(arena, *out, *count, capacity, sizeof *grown);
+    if (grown == NULL)
+        return false;
+    *out = grown;
+    grown[(*count)++] = unread;
+    return true;
+}
+
 bool unread_collect(struct unread **out, size_t *count, const struct report *report,
                     struct arena *arena)
 {
     const struct design *design = report->design;
     struct places read;
-    size_t all = 1, most = 1;
+    size_t most = 1, capacity = 0;
     *count = 0;
-    for (size_t id = 0; id < KIND_COUNT; id++) {
-        size_t facts = kind_at((enum kind_id)id)->fact_count;
-        all += facts;
-        most = facts > most ? facts : most;
-    }
-    *out = arena_take(arena, all * sizeof **out);
+    *out = NULL;
+    for (size_t id = 0; id < KIND_COUNT; id++)
+        if (kind_at((enum kind_id)id)->fact_count > most)
+            most = kind_at((enum kind_id)id)->fact_count;
     struct unread *of_kind = arena_take(arena, most * sizeof *of_kind);
     const bool *used = collect_used(design, arena);
-    if (*out == NULL || of_kind == NULL || used == NULL ||
-        !collect_read(&read, report->findings, arena))
+    if (of_kind == NULL || used == NULL || !collect_read(&read, report->findings, arena))
         return false;
     for (size_t id = 0; id < KIND_COUNT; id++) {
         const struct kind *kind = kind_at((enum kind_id)id);
+        if (design->of_kind[id].count == 0)
+            continue;
         memset(of_kind, 0, kind->fact_count * sizeof *of_kind);
         for (size_t i = 0; i < design->of_kind[id].count; i++)
             if (is_used(used, design->of_kind[id].items[i]))
                 count_object(of_kind, design->of_kind[id].items[i], &read);
         for (size_t slot = 0; slot < kind->fact_count; slot++)
-            if (of_kind[slot].unread > 0)
-                (*out)[(*count)++] = (struct unread){kind, &kind->facts[slot], of_kind[slot].given,
-                                                     of_kind[slot].unread};
+            if (of_kind[slot].unread > 0 &&
+                !add_unread(out, count, &capacity,
+                            (struct unread){kind, &kind->facts[slot], of_kind[slot].given,
+                                            of_kind[slot].unread},
+                            arena))
+                return false;
     }
     return true;
 }
