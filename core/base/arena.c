@@ -7,6 +7,8 @@
 #include <string.h>
 
 enum { PIECE = 16, FIRST_BLOCK = 16 * 1024, LARGEST_BLOCK = 1024 * 1024 };
+#define RARELY __attribute__((noinline)) /* so that what is done nearly always saves no registers  \
+                                          */
 enum { CLEANED = 1024 }; /* at once: far fewer calls than pieces, and no more than is soon used */
 
 struct block {
@@ -74,7 +76,7 @@ static struct block *add_block(struct arena *arena, size_t size)
 }
 
 /* Up to what is used, and somewhat beyond. */
-static void clean(struct block *block)
+static RARELY void clean(struct block *block)
 {
     size_t clean = block->used + CLEANED < block->size ? block->used + CLEANED : block->size;
 
@@ -94,7 +96,7 @@ static inline void *use(struct block *block, size_t size)
 }
 
 /* From another block than the current one, which has no room for it. */
-static void *take_elsewhere(struct arena *arena, size_t size)
+static RARELY void *take_elsewhere(struct arena *arena, size_t size)
 {
     struct block *block = arena->current;
     while (block && block->size - block->used < size) {

@@ -97,10 +97,13 @@ static int format(lua_State *lua)
     int argument = 2, given = lua_gettop(lua); /* the buffer may take places of its own */
     const char *at = luaL_checkstring(lua, 1);
     luaL_buffinit(lua, &buffer);
-    while (*at != '\0') {
-        if (*at != '%')
-            luaL_addchar(&buffer, *at++);
-        else if (at[1] == '%') {
+    for (;;) {
+        size_t plain = strcspn(at, "%");
+        luaL_addlstring(&buffer, at, plain);
+        at += plain;
+        if (*at == '\0')
+            break;
+        if (at[1] == '%') {
             luaL_addchar(&buffer, '%');
             at += 2;
         } else if (argument > given)
