@@ -50,14 +50,18 @@ static int refuse_name(lua_State *lua)
     return luaL_error(lua, "there is no '%s' here", name);
 }
 
-void room_freeze(lua_State *lua)
+void room_refuse_others(lua_State *lua)
 {
-    /* shown table → its own fallback for unknown names */
     lua_createtable(lua, 0, 1);
     lua_pushvalue(lua, -2);
     lua_pushcclosure(lua, refuse_name, 1);
     lua_setfield(lua, -2, "__index");
     lua_setmetatable(lua, -2);
+}
+
+void room_freeze(lua_State *lua)
+{
+    room_refuse_others(lua);
     lua_newtable(lua); /* the empty one */
     lua_createtable(lua, 0, 3);
     lua_pushvalue(lua, -3);
@@ -193,6 +197,7 @@ static int fill(lua_State *lua)
     room_add_words(lua);
     room_add_tests(lua);
     room_add_calculators(lua);
+    room_add_found(lua);
     room_check_words(lua);
     /* From here on the words are frozen: a name that is none of them raises. */
     lua_rawgetp(lua, LUA_REGISTRYINDEX, &room_words);

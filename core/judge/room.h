@@ -28,6 +28,7 @@ struct thing_quantity {
 /* One word of a closed list. */
 struct thing_word {
     enum thing_tag tag;
+    bool is_lasting; /* the list is the vocabulary's, not a book's */
     const char *word;
     const char *const *words; /* ends in NULL */
     const char *of;           /* whose word: "exposure" */
@@ -85,10 +86,11 @@ struct found_slot {
 
 struct found_word {
     const char *const *words;
-    const char *word; /* one of them: the text that is asked for may be gone by now */
+    const char *text; /* Lua's, which is held in the registry */
+    const char *word; /* the same among the words */
 };
 
-enum { FOUND = 256 };
+enum { FOUND = 512 };
 
 struct judge {
     lua_State *lua;
@@ -121,7 +123,8 @@ struct judge {
     uint32_t *shown;           /* where its view stands in the registry, by key; 0: it has none */
     size_t shown_count, shown_most, shown_first, shown_room;
     struct found_slot found_slots[FOUND];
-    struct found_word found_words[FOUND]; /* of this review: the books' words go with it */
+    struct found_word found_words[FOUND];
+    size_t found_first; /* the first of their places in the registry */
     const struct rule *rule;
     const char *gave_up; /* the rule ran away, so that it is not run again; or NULL */
     struct stir *stir;   /* or NULL */
@@ -153,12 +156,15 @@ void room_add_quantities(lua_State *lua);  /* room_quantity.c: units and arithme
 void room_add_views(lua_State *lua);       /* room_view.c: things of the design, and the book */
 void room_add_tests(lua_State *lua);       /* room_tests.c: shall, should, review */
 void room_add_calculators(lua_State *lua); /* room_calculator.c */
+void room_add_found(lua_State *lua);       /* room_shown.c: places for words that were found */
 /* room_list.c: raises unless what a rule can reach is what was agreed. */
 void room_check_words(lua_State *lua);
 
 /* room.c */
 /* Puts the value at the top of the stack among the words of every rule, under a name. */
 void room_set_word(lua_State *lua, const char *name);
+/* From here on the table at the top raises for names that it does not have. */
+void room_refuse_others(lua_State *lua);
 /* Replaces the table at the top by an empty one that shows it and refuses to be written. */
 void room_freeze(lua_State *lua);
 /* Puts '?' for bytes that are no UTF-8 and for control characters. */

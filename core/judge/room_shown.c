@@ -4,8 +4,6 @@
  * showing. */
 #include "room.h"
 
-#include <string.h>
-
 enum { MOST_SHOWN = 8192 }; /* 128 KiB of the registry; what is over is made anew each time */
 
 static void set_places(lua_State *lua, size_t from, size_t end)
@@ -14,6 +12,13 @@ static void set_places(lua_State *lua, size_t from, size_t end)
         lua_pushboolean(lua, false); /* not nil: the registry's own numbers begin behind the last */
         lua_rawseti(lua, LUA_REGISTRYINDEX, (lua_Integer)place);
     }
+}
+
+void room_add_found(lua_State *lua)
+{
+    size_t first = (size_t)lua_rawlen(lua, LUA_REGISTRYINDEX) + 1;
+    set_places(lua, first, first + FOUND);
+    room_judge(lua)->found_first = first;
 }
 
 /* Runs protected, before any rule. */
@@ -35,7 +40,6 @@ bool room_forget_shown(lua_State *lua)
     struct judge *judge = room_judge(lua);
     size_t facts = judge->design->fact_count, things = judge->design->thing_count;
     judge->shown = arena_take(judge->page, (facts + things) * sizeof *judge->shown);
-    memset(judge->found_words, 0, sizeof judge->found_words);
     set_places(lua, judge->shown_first, judge->shown_first + judge->shown_count);
     judge->shown_count = 0;
     judge->shown_most = 8 * things < MOST_SHOWN ? 8 * things : MOST_SHOWN;

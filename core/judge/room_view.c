@@ -19,9 +19,13 @@ void *room_new_thing(lua_State *lua, size_t size, enum thing_tag tag)
 void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of)
 {
     struct thing_word *thing = room_new_thing(lua, sizeof *thing, THING_WORD);
-    thing->word = word;
-    thing->words = words;
-    thing->of = of;
+    *thing = (struct thing_word){THING_WORD, false, word, words, of};
+}
+
+static void push_choice(lua_State *lua, const char *word, const struct fact_row *row)
+{
+    room_push_word(lua, word, row->vocabulary->words, row->name);
+    ((struct thing_word *)lua_touserdata(lua, -1))->is_lasting = true;
 }
 
 enum { SHORT_TEXT = 40 }; /* bytes of a text that Lua surely holds once (LUAI_MAXSHORTLEN) */
@@ -29,7 +33,8 @@ enum { SHORT_TEXT = 40 }; /* bytes of a text that Lua surely holds once (LUAI_MA
 /* Where to note what is found behind a text of Lua's about a thing of ours. */
 static size_t note_of(const char *text, const void *about)
 {
-    return ((uintptr_t)text >> 4 ^ (uintptr_t)about >> 3) % FOUND;
+    uint64_t key = (uintptr_t)text ^ (uint64_t)(uintptr_t)about << 7;
+    return (size_t)(key * UINT64_C(0x9E3779B97F4A7C15) >> 32) % FOUND; /* Fibonacci hashing */
 }
 
 static void refuse_word(lua_State *lua, const char *word, const char *const *words, const char *of)
@@ -42,17 +47,27 @@ static void refuse_word(lua_State *lua, const char *word, const char *const *wor
     luaL_error(lua, "'%s' is no word for %s; it can be: %s", word, of, list);
 }
 
-static void check_word(lua_State *lua, const char *word, const char *const *words, const char *of)
+/* The word of a closed list that a rule's text at this index says; raises where there is none. */
+static const char *check_word(lua_State *lua, int index, const char *const *words, const char *of,
+                              bool is_lasting)
 {
-    struct found_word *found = &room_judge(lua)->found_words[note_of(word, words)];
-    if (found->words == words && strcmp(found->word, word) == 0)
-        return;
+    struct judge *judge = room_judge(lua);
+    const char *word = luaL_checkstring(lua, index);
+    size_t note = note_of(word, words);
+    struct found_word *found = &judge->found_words[note];
+    if (found->words == words && found->text == word)
+        return found->word;
     for (size_t i = 0; words[i] != NULL; i++)
         if (text_is_same(words[i], word)) {
-            *found = (struct found_word){words, words[i]};
-            return;
+            if (!is_lasting)
+                return words[i];
+            lua_pushvalue(lua, index); /* held, so that no other text comes to stand there */
+            lua_rawseti(lua, LUA_REGISTRYINDEX, (lua_Integer)(judge->found_first + note));
+            *found = (struct found_word){words, word, words[i]};
+            return words[i];
         }
     refuse_word(lua, word, words, of);
+    return NULL;
 }
 
 /* fact:is("word", …): true if it is any of them. */
@@ -66,11 +81,8 @@ static int word_is(lua_State *lua)
     if (top < 2)
         return luaL_error(lua, "is() needs a word");
     for (int i = 2; i <= top; i++) {
-        const char *word = luaL_checkstring(lua, i);
-        if (text_is_same(word, thing->word))
-            is_any = true;
-        else
-            check_word(lua, word, thing->words, thing->of);
+        const char *word = check_word(lua, i, thing->words, thing->of, thing->is_lasting);
+        is_any = is_any || word == thing->word || text_is_same(word, thing->word);
     }
     lua_pushboolean(lua, is_any);
     return 1;
@@ -90,7 +102,7 @@ static int words_has(lua_State *lua)
     for (int i = 2; i <= lua_gettop(lua); i++) {
         const char *word = luaL_checkstring(lua, i);
         if (thing->row->vocabulary != NULL)
-            check_word(lua, word, thing->row->vocabulary->words, thing->row->name);
+            check_word(lua, i, thing->row->vocabulary->words, thing->row->name, true);
         bool has = false;
         for (size_t w = 0; w < thing->fact->count; w++)
             has = has || strcmp(thing->fact->is.words[w], word) == 0;
@@ -229,7 +241,7 @@ static int push_fact(lua_State *lua, const struct object *object, unsigned slot)
         push_words(lua, object, slot);
         break;
     case TYPE_CHOICE:
-        room_push_word(lua, fact->is.word, row->vocabulary->words, row->name);
+        push_choice(lua, fact->is.word, row);
         break;
     case TYPE_POINT:
     case TYPE_POINTS:
@@ -422,7 +434,7 @@ static void add_metatable(lua_State *lua, enum thing_tag tag, const char *name,
     if (index != NULL)
         lua_pushcclosure(lua, index, 1);
     else
-        room_freeze(lua);
+        room_refuse_others(lua); /* it need not be frozen: no rule comes to it */
     lua_setfield(lua, -2, "__index");
     close_metatable(lua, name);
 }
