@@ -41,8 +41,10 @@ int exit_code(const struct findings *findings, const struct problems *problems,
         code = exit_code_first(code, NO_MEMORY);
     for (size_t i = 0; i < problems->count; i++)
         code = exit_code_first(code, of_weight[problems->items[i].weight]);
-    for (size_t i = 0; findings != NULL && i < findings->count; i++)
-        code = exit_code_first(code, code_of_finding(findings->items[i]));
+    for (size_t i = 0; findings != NULL && i < findings->count; i++) {
+        int one = code_of_finding(findings->items[i]);
+        code = one != 0 ? exit_code_first(code, one) : code;
+    }
     return code;
 }
 

@@ -18,7 +18,7 @@ static bool is_same_place(const struct place *a, const struct place *b)
 /* The place in the set, or the free one where it belongs. */
 static const struct place **place_in(const struct places *set, const struct place *place)
 {
-    size_t at = place->line * (size_t)31 + place->column; /* neighbours are far enough apart */
+    size_t at = (place->line * (size_t)2654435761 + place->column * (size_t)40503) >> 8;
     for (at &= set->capacity - 1; set->items[at] != NULL; at = (at + 1) & (set->capacity - 1))
         if (is_same_place(set->items[at], place))
             break;
