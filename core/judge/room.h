@@ -92,6 +92,17 @@ struct found_word {
 
 enum { FOUND = 512 };
 
+/* Views of one kind, from one place in the registry to the next. */
+struct shown_chain {
+    uint32_t first, next; /* next: not yet used in this review; 0: none */
+};
+
+enum {
+    MOST_SHOWN = 8192, /* 128 KiB of the registry; what is over is made anew each time */
+    SHOWN_OBJECTS = THING_BOOK + 1, /* chains: of each tag, and of each kind of things */
+    SHOWN_CHAINS = SHOWN_OBJECTS + KIND_COUNT
+};
+
 struct judge {
     lua_State *lua;
     struct room_pool *pool; /* Lua's memory */
@@ -122,6 +133,8 @@ struct judge {
     const struct input **told; /* by number of the fact; NULL: no finding rests on it so far */
     uint32_t *shown;           /* where its view stands in the registry, by key; 0: it has none */
     size_t shown_count, shown_most, shown_first, shown_room;
+    struct shown_chain shown_chains[SHOWN_CHAINS];
+    uint32_t shown_follows[MOST_SHOWN]; /* the next of its chain, for each place */
     struct found_slot found_slots[FOUND];
     struct found_word found_words[FOUND];
     size_t found_first; /* the first of their places in the registry */
@@ -199,8 +212,10 @@ bool room_forget_shown(lua_State *lua);
 size_t room_key_of_object(lua_State *lua, const struct object *object);
 /* Pushes what was shown before. False: nothing was. */
 bool room_show_again(lua_State *lua, size_t key);
+/* Pushes a view of an earlier review, to be written anew for this key. NULL: the chain has none. */
+void *room_show_anew(lua_State *lua, size_t key, size_t chain);
 /* Keeps the view at the top, as long as there is room for it. */
-void room_keep_shown(lua_State *lua, size_t key);
+void room_keep_shown(lua_State *lua, size_t key, size_t chain);
 /* room_view.c */
 /* An empty thing of ours with its metatable, at the top. */
 void *room_new_thing(lua_State *lua, size_t size, enum thing_tag tag);

@@ -1,10 +1,11 @@
 /* What a rule has been shown, kept for the review: a thing or a fact is the same to every rule, and
  * none can change it, so that one view of each serves all. Lua finds by small numbers far faster
- * than by addresses: views stand one after the other in its registry, in the order of their first
- * showing. */
+ * than by addresses: views stand one after the other in its registry. The next review has views of
+ * other things, in the same places: nothing that a rule can hold outlives its review, so that a
+ * view is written anew where one of its kind stands, and no garbage is left. */
 #include "room.h"
 
-enum { MOST_SHOWN = 8192 }; /* 128 KiB of the registry; what is over is made anew each time */
+#include <string.h>
 
 static void set_places(lua_State *lua, size_t from, size_t end)
 {
@@ -26,10 +27,10 @@ static int add_places(lua_State *lua)
 {
     struct judge *judge = room_judge(lua);
     size_t first = (size_t)lua_rawlen(lua, LUA_REGISTRYINDEX) + 1;
-    if (judge->shown_first + judge->shown_room == first)
-        first = judge->shown_first;
-    set_places(lua, first + (first == judge->shown_first ? judge->shown_room : 0),
-               first + judge->shown_most);
+    set_places(lua, judge->shown_first, judge->shown_first + judge->shown_count);
+    set_places(lua, first, first + judge->shown_most);
+    memset(judge->shown_chains, 0, sizeof judge->shown_chains);
+    judge->shown_count = 0;
     judge->shown_first = first;
     judge->shown_room = judge->shown_most;
     return 0;
@@ -37,12 +38,14 @@ static int add_places(lua_State *lua)
 
 bool room_forget_shown(lua_State *lua)
 {
+    enum { VIEWS_OF_A_THING = 8, STEP = 1024 };
     struct judge *judge = room_judge(lua);
     size_t facts = judge->design->fact_count, things = judge->design->thing_count;
+    size_t most = (VIEWS_OF_A_THING * things + STEP - 1) / STEP * STEP;
     judge->shown = arena_take(judge->page, (facts + things) * sizeof *judge->shown);
-    set_places(lua, judge->shown_first, judge->shown_first + judge->shown_count);
-    judge->shown_count = 0;
-    judge->shown_most = 8 * things < MOST_SHOWN ? 8 * things : MOST_SHOWN;
+    judge->shown_most = most < MOST_SHOWN ? most : MOST_SHOWN;
+    for (size_t i = 0; i < SHOWN_CHAINS; i++)
+        judge->shown_chains[i].next = judge->shown_chains[i].first;
     if (judge->shown == NULL)
         return false;
     if (judge->shown_most <= judge->shown_room)
@@ -66,13 +69,28 @@ bool room_show_again(lua_State *lua, size_t key)
     return true;
 }
 
-void room_keep_shown(lua_State *lua, size_t key)
+void *room_show_anew(lua_State *lua, size_t key, size_t chain)
 {
     struct judge *judge = room_judge(lua);
-    if (judge->shown_count == judge->shown_most)
+    size_t place = judge->shown_chains[chain].next;
+    if (place == 0)
+        return NULL;
+    judge->shown_chains[chain].next = judge->shown_follows[place - judge->shown_first];
+    judge->shown[key] = (uint32_t)place;
+    lua_rawgeti(lua, LUA_REGISTRYINDEX, (lua_Integer)place);
+    return lua_touserdata(lua, -1);
+}
+
+void room_keep_shown(lua_State *lua, size_t key, size_t chain)
+{
+    struct judge *judge = room_judge(lua);
+    struct shown_chain *kept = &judge->shown_chains[chain];
+    if (judge->shown_count == judge->shown_room)
         return;
-    size_t place = judge->shown_first + judge->shown_count++;
+    size_t place = judge->shown_first + judge->shown_count;
     lua_pushvalue(lua, -1);
     lua_rawseti(lua, LUA_REGISTRYINDEX, (lua_Integer)place); /* the place is there: none is made */
     judge->shown[key] = (uint32_t)place;
+    judge->shown_follows[judge->shown_count++] = kept->first;
+    kept->first = (uint32_t)place; /* before what is used already in this review */
 }

@@ -22,12 +22,6 @@ void room_push_word(lua_State *lua, const char *word, const char *const *words, 
     *thing = (struct thing_word){THING_WORD, false, word, words, of};
 }
 
-static void push_choice(lua_State *lua, const char *word, const struct fact_row *row)
-{
-    room_push_word(lua, word, row->vocabulary->words, row->name);
-    ((struct thing_word *)lua_touserdata(lua, -1))->is_lasting = true;
-}
-
 enum { SHORT_TEXT = 40 }; /* bytes of a text that Lua surely holds once (LUAI_MAXSHORTLEN) */
 
 /* Where to note what is found behind a text of Lua's about a thing of ours. */
@@ -122,13 +116,6 @@ static int words_count(lua_State *lua)
 
 /* ---- lists of things ---- */
 
-static void push_list(lua_State *lua, const struct fact *fact)
-{
-    struct thing_list *thing = room_new_thing(lua, sizeof *thing, THING_LIST);
-    thing->objects = fact->state == FACT_NONE ? NULL : fact->is.objects;
-    thing->count = fact->state == FACT_NONE ? 0 : fact->count;
-}
-
 static int list_count(lua_State *lua)
 {
     if (room_tag(lua, 1) != THING_LIST)
@@ -204,11 +191,48 @@ static void push_one(lua_State *lua, const struct object *object, unsigned slot)
         room_push_object(lua, fact->is.object);
 }
 
-static void push_words(lua_State *lua, const struct object *object, unsigned slot)
+/* The view of a fact, at the top: its tag is right, all else is to be written. */
+static void *new_view(lua_State *lua, size_t key, size_t size, enum thing_tag tag)
 {
-    struct thing_words *thing = room_new_thing(lua, sizeof *thing, THING_WORDS);
-    thing->fact = object_fact(object, slot);
-    thing->row = object_row(object, slot);
+    void *thing = room_show_anew(lua, key, tag);
+    if (thing != NULL)
+        return thing;
+    thing = room_new_thing(lua, size, tag);
+    room_keep_shown(lua, key, tag);
+    return thing;
+}
+
+static void push_list(lua_State *lua, size_t key, const struct fact *fact)
+{
+    struct thing_list *thing = new_view(lua, key, sizeof *thing, THING_LIST);
+    thing->objects = fact->state == FACT_NONE ? NULL : fact->is.objects;
+    thing->count = fact->state == FACT_NONE ? 0 : fact->count;
+}
+
+static void push_words(lua_State *lua, size_t key, const struct fact *fact,
+                       const struct fact_row *row)
+{
+    struct thing_words *thing = new_view(lua, key, sizeof *thing, THING_WORDS);
+    thing->fact = fact;
+    thing->row = row;
+}
+
+static void push_choice(lua_State *lua, size_t key, const char *word, const struct fact_row *row)
+{
+    struct thing_word *thing = new_view(lua, key, sizeof *thing, THING_WORD);
+    *thing = (struct thing_word){THING_WORD, true, word, row->vocabulary->words, row->name};
+}
+
+static void push_amount_of(lua_State *lua, size_t key, const struct amount *amount)
+{
+    if (amount->type == AMOUNT_QUANTITY && !dimension_is_pure(amount->quantity.dimension)) {
+        struct thing_quantity *thing = new_view(lua, key, sizeof *thing, THING_QUANTITY);
+        thing->quantity = amount->quantity;
+    } else if (amount->type == AMOUNT_DATE) {
+        struct thing_date *thing = new_view(lua, key, sizeof *thing, THING_DATE);
+        thing->date = amount->date;
+    } else
+        room_push_amount(lua, amount);
 }
 
 static int push_fact(lua_State *lua, const struct object *object, unsigned slot)
@@ -233,26 +257,24 @@ static int push_fact(lua_State *lua, const struct object *object, unsigned slot)
     case TYPE_LIST:
     case TYPE_REFERENCES:
     case TYPE_INVERSE:
-        push_list(lua, fact);
+        push_list(lua, key, fact);
         break;
     case TYPE_WORDS:
     case TYPE_WORD_LIST:
     case TYPE_TEXTS:
-        push_words(lua, object, slot);
+        push_words(lua, key, fact, row);
         break;
     case TYPE_CHOICE:
-        push_choice(lua, fact->is.word, row);
+        push_choice(lua, key, fact->is.word, row);
         break;
     case TYPE_POINT:
     case TYPE_POINTS:
         return luaL_error(lua, "'%s' is geometry: ask the roof plane's calculators", row->name);
     default: {
         struct amount amount = object_amount(object, slot);
-        room_push_amount(lua, &amount);
+        push_amount_of(lua, key, &amount);
     }
     }
-    if (lua_type(lua, -1) == LUA_TUSERDATA)
-        room_keep_shown(lua, key);
     return 1;
 }
 
@@ -366,12 +388,16 @@ void room_push_object(lua_State *lua, const struct object *object)
     size_t key = room_key_of_object(lua, object);
     if (room_show_again(lua, key))
         return;
-    struct thing_object *thing = lua_newuserdatauv(lua, sizeof *thing, 0);
-    thing->tag = THING_OBJECT;
+    size_t chain = SHOWN_OBJECTS + object->kind->id;
+    struct thing_object *thing = room_show_anew(lua, key, chain);
+    if (thing == NULL) {
+        thing = lua_newuserdatauv(lua, sizeof *thing, 0);
+        thing->tag = THING_OBJECT;
+        push_metatable(lua, object->kind);
+        lua_setmetatable(lua, -2);
+        room_keep_shown(lua, key, chain);
+    }
     thing->object = object;
-    push_metatable(lua, object->kind);
-    lua_setmetatable(lua, -2);
-    room_keep_shown(lua, key);
 }
 
 /* ---- dates ---- */
