@@ -112,12 +112,15 @@ static bool check_all(struct layout_faults *faults, const struct design *design,
     const struct objects *openings = &design->of_kind[KIND_escape_opening];
     const struct objects *things = &design->of_kind[KIND_obstruction];
     struct layout_geos *geos = working->layout->geos;
+    struct layout_twice *twice;
+    if (!layout_twice_open(&twice, planes, working))
+        return false;
     for (size_t i = 0; i < planes->count; i++)
         if (!check_outline(faults, geos, planes->items[i], SLOT_roof_plane_outline) ||
             !check_edges(faults, planes->items[i]) ||
             !check_modules(faults, planes->items[i], working) ||
             !layout_check_things(faults, planes->items[i], working) ||
-            !layout_check_twice(faults, planes, i, working))
+            !layout_check_twice(faults, twice, i))
             return false;
     for (size_t i = 0; i < openings->count; i++)
         if (!layout_check_opening(faults, openings->items[i], working))

@@ -19,9 +19,13 @@ const char *layout_example_on(struct arena *arena, const struct layout_plane *pl
  * is not looked at. False: no memory. */
 bool layout_check_things(struct layout_faults *faults, const struct object *plane,
                          struct working *working);
-/* A plane that lies over one before it which faces the same way. False: no memory. */
-bool layout_check_twice(struct layout_faults *faults, const struct objects *planes, size_t at,
-                        struct working *working);
+/* All planes as they are seen from above, in the working's arena. False: no memory. */
+struct layout_twice;
+bool layout_twice_open(struct layout_twice **out, const struct objects *planes,
+                       struct working *working);
+/* The plane at `at` that lies over one before it which faces the same way: told of the first such,
+ * so that of many drawn as one each is told once. False: no memory. */
+bool layout_check_twice(struct layout_faults *faults, const struct layout_twice *twice, size_t at);
 /* An escape opening that does not touch its plane. False: no memory. */
 bool layout_check_opening(struct layout_faults *faults, const struct object *opening,
                           struct working *working);

@@ -18,6 +18,8 @@ double flat_distance(const struct shape *a, const struct shape *b, struct point 
 bool flat_boxes_distance(double *out, const struct shape *a, const struct shape *b);
 /* Signed area: positive where the corners run against the clock. */
 double flat_area(const struct point *corners, size_t count);
+/* The area that two closed shapes share. */
+double flat_shared_area(const struct shape *a, const struct shape *b);
 /* Is the point inside a closed shape or within `slack` of its rim? */
 bool flat_contains(const struct shape *shape, struct point at, double slack);
 /* Do the segments cross at one point that is inside both? Touching is no crossing. */
