@@ -2,8 +2,8 @@
 #include "review.h"
 
 #include <stdio.h>
-#include <string.h>
 
+#include "index.h"
 #include "layout.h"
 #include "scope.h"
 #include "search.h"
@@ -17,31 +17,43 @@ static struct place place_of(const struct layout_fault *fault)
 }
 
 /* What comes of one row has the row's place: the same slip there is one. */
-static bool is_same_slip(const struct layout_fault *a, const struct layout_fault *b)
+static const char *name_slip(const struct layout_fault *fault, struct arena *arena)
 {
-    struct place one = place_of(a), other = place_of(b);
-    return one.line == other.line && one.column == other.column && one.file == other.file &&
-           strcmp(a->message, b->message) == 0;
+    struct place place = place_of(fault);
+    return arena_format(arena, "%u:%u:%s:%s", place.line, place.column,
+                        place.file != NULL ? place.file : "", fault->message);
 }
 
-static void tell_fault(struct review *review, const struct layout_fault *faults, size_t count,
-                       size_t at)
+/* Of each fault that is the first of its slip how many there are; of the others 0. NULL: no memory.
+ */
+static size_t *count_slips(const struct layout_fault *faults, size_t count, struct arena *arena)
 {
-    const struct object *object = faults[at].object;
-    size_t more = 0;
-    for (size_t i = 0; i < at; i++)
-        if (is_same_slip(&faults[i], &faults[at]))
-            return;
-    for (size_t i = at + 1; i < count; i++)
-        more += is_same_slip(&faults[i], &faults[at]);
+    struct index seen = {.arena = arena};
+    size_t *counts = arena_take(arena, count * sizeof *counts);
+    for (size_t i = 0; counts != NULL && i < count; i++) {
+        const char *name = name_slip(&faults[i], arena);
+        size_t *first = name != NULL ? index_find(&seen, name) : NULL;
+        if (first == NULL) {
+            first = &counts[i];
+            if (name == NULL || !index_add(&seen, name, first))
+                return NULL;
+        }
+        ++*first;
+    }
+    return counts;
+}
+
+static void tell_fault(struct review *review, const struct layout_fault *fault, size_t more)
+{
+    const struct object *object = fault->object;
     char others[60] = "";
     if (more > 0)
         snprintf(others, sizeof others, " and %zu more of its row", more);
     struct problem *problem =
-        problems_add(&review->problems, PROBLEM_INPUT, "geometry", place_of(&faults[at]),
-                     "%s %s%s: %s", object->kind->name, object->path, others, faults[at].message);
+        problems_add(&review->problems, PROBLEM_INPUT, "geometry", place_of(fault), "%s %s%s: %s",
+                     object->kind->name, object->path, others, fault->message);
     if (problem != NULL)
-        problem->example = faults[at].example;
+        problem->example = fault->example;
 }
 
 /* What is wrong with the geometry of the roof is said before any rule stumbles over it. */
@@ -51,9 +63,11 @@ static bool check_layout(struct review *review, struct arena *arena)
     size_t count;
     if (!layout_check(&faults, &count, review->design, arena))
         return false;
-    for (size_t i = 0; i < count; i++)
-        tell_fault(review, faults, count, i);
-    return true;
+    const size_t *alike = count_slips(faults, count, arena);
+    for (size_t i = 0; alike != NULL && i < count; i++)
+        if (alike[i] > 0)
+            tell_fault(review, &faults[i], alike[i] - 1);
+    return alike != NULL;
 }
 
 /* The permit's number, or NULL. */
