@@ -122,7 +122,8 @@ void manual_write(struct text *out);
 
 /* Tells on the error stream what went wrong. False: there was no memory, and nothing is told. */
 bool desk_tell(const struct problems *problems);
-/* Writes the desk's output where it belongs. The code, or PLUMBRULE_NOT_WRITTEN. */
+/* Writes the desk's output where it belongs. The code, or PLUMBRULE_NOT_WRITTEN: a problem says
+ * why, unless the reader of a pipe has gone, which it knows itself. */
 enum plumbrule_end desk_write(struct desk *desk, enum plumbrule_end end);
 /* The whole program. */
 int desk_main(int argc, char **argv);

@@ -45,7 +45,8 @@ const struct ending *ending_at(size_t at)
         {PLUMBRULE_RULE_BROKEN, "something is wrong in a rule file"},
         {PLUMBRULE_COMMAND, "the command line is wrong"},
         {PLUMBRULE_NO_MEMORY, "no memory, or the check of a design was cut off"},
-        {PLUMBRULE_NOT_WRITTEN, "output was not written"},
+        {PLUMBRULE_NOT_WRITTEN,
+         "output was not written (without a word where a pipe's reader has gone)"},
     };
     return at < sizeof endings / sizeof endings[0] ? &endings[at] : NULL;
 }

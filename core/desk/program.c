@@ -29,6 +29,8 @@ static int write_stdout(const char *bytes, size_t length)
 static enum plumbrule_end refuse_stdout(struct desk *desk, int error)
 {
     char reason[128];
+    if (error == EPIPE) /* its reader has read all that it wanted */
+        return PLUMBRULE_NOT_WRITTEN;
     if (strerror_r(error, reason, sizeof reason) != 0)
         snprintf(reason, sizeof reason, "error %d", error);
     problems_add(&desk->problems, PROBLEM_OUTPUT, "output-unwritten", (struct place){0},

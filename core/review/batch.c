@@ -5,6 +5,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
 
 #include "batch_inside.h"
 #include "finding.h"
@@ -43,6 +44,13 @@ static void stop(struct batch_run *run, enum problem_weight weight, const char *
     end_with(run, weight == PROBLEM_OUTPUT   ? PLUMBRULE_NOT_WRITTEN
                   : weight == PROBLEM_MEMORY ? PLUMBRULE_NO_MEMORY
                                              : PLUMBRULE_UNREAD);
+    run->is_over = true;
+}
+
+/* The reader of the standard output has read all that it wanted: nobody needs to be told. */
+static void leave(struct batch_run *run)
+{
+    end_with(run, PLUMBRULE_NOT_WRITTEN);
     run->is_over = true;
 }
 
@@ -160,7 +168,9 @@ static void write_lines(struct batch_run *run)
             !line_of_problem(slot, PROBLEM_MEMORY, "memory", "there is no memory left to check it"))
             stop_short(run);
         int error = run->is_over ? -1 : line_write(run->batch->out, &slot->line, &run->stops);
-        if (error > 0)
+        if (error == EPIPE && run->batch->out == STDOUT_FILENO)
+            leave(run);
+        else if (error > 0)
             stop(run, PROBLEM_OUTPUT, "output-unwritten", "the output cannot be written", error);
         if (error != 0)
             return;

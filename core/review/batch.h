@@ -27,8 +27,9 @@ struct batch_result {
 
 /* Checks all. A design that cannot be read, or at which its worker is lost, has a line that says
  * so, and the others still have theirs. What ends the whole (output that is not written, a list
- * that cannot be read, no memory) is a problem too. Only whole lines are written. SIGPIPE must be
- * ignored. Must not be called where other threads run. */
+ * that cannot be read, no memory) is a problem too, but for a standard output whose reader has
+ * gone. Only whole lines are written. SIGPIPE must be ignored. Must not be called where other
+ * threads run. */
 void batch_run(struct batch_result *out, const struct batch *batch, struct problems *problems);
 
 #endif

@@ -86,8 +86,16 @@ equal "end on a full disk" $? 74
 grep -q 'No space' "$work/err" || wrong "a full disk is told"
 { many --from-list "$work/longer" --jobs 2 2>"$work/err"; echo $? >"$work/end"; } 2>/dev/null | head -c 100 >/dev/null
 equal "end with a reader that leaves" "$(cat "$work/end")" 74
+equal "what is told of it" "$(cat "$work/err")" ""
+mkfifo "$work/gone"
+many --from-list "$work/longer" --jobs 2 --output "$work/gone" 2>"$work/err" &
+head -c 100 "$work/gone" >/dev/null
+wait $!
+equal "end with a reader of a pipe by name that leaves" $? 74
+grep -q 'cannot be written: Broken pipe' "$work/err" || wrong "an output by name that breaks off is told"
 many --from-list "$work/longer" --jobs 2 >&- 2>"$work/err"
 equal "end without an output" $? 74
+grep -q 'cannot be written' "$work/err" || wrong "an output that is closed is told"
 echo before >"$work/kept"
 (ulimit -f 1; trap '' XFSZ; many --from-list "$work/longer" --jobs 2 --output "$work/kept") 2>"$work/err"
 equal "end with a limit on files" $? 74

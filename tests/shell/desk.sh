@@ -242,6 +242,7 @@ if [ -e /dev/full ]; then
     is=$?
     done=$((done + 1))
     [ "$is" -eq 74 ] || fail "a full standard output (exit $is)"
+    err "cannot be written: No space"
 fi
 check stands.yaml >&- 2>err
 is=$?
@@ -251,6 +252,26 @@ done=$((done + 1))
 is=$?
 done=$((done + 1))
 [ "$is" -eq 74 ] || fail "help on a closed standard output (exit $is)"
+err "cannot be written"
+# unread COMMAND…: its reader has gone before it writes a byte, and need not be told: the error stream is as usual.
+mkfifo gone
+unread() {
+    "$@" >out 2>usual
+    { read -r _ <gone; "$@" 2>err; echo $? >end; } | { exec <&-; echo >gone; }
+    done=$((done + 1))
+    [ "$(cat end)" -eq 74 ] && cmp -s err usual || fail "without a reader: $* (exit $(cat end))"
+}
+for words in "check stands.yaml --book heron-point" "check fails.yaml --book heron-point --format html" \
+    "check stands.yaml fails.yaml --book heron-point --jobs 2" "explain stands.yaml --book heron-point --rule heron-point/layers" \
+    "rules --book heron-point --on 2026-05-04" "compare heron-point heron-point stands.yaml" "prove heron-point" "lint heron-point" \
+    books "schema design" "check nothing.yaml --book heron-point"; do
+    # shellcheck disable=SC2086
+    unread "$PLUMBRULE" $words --books books
+done
+for words in calc "draw stands.yaml --what one-line" --help --version --manual; do
+    # shellcheck disable=SC2086
+    unread "$PLUMBRULE" $words
+done
 if [ "$(id -u)" -ne 0 ]; then
     cp stands.yaml locked.yaml
     chmod 0 locked.yaml
