@@ -50,6 +50,10 @@ size_t text_distance(const char *a, const char *b, size_t limit);
 /* The same word in other letter case, else the nearest of `count` words within length/3 edits, or
  * NULL. */
 const char *text_find_near(const char *word, const char *const *words, size_t count);
+/* The only one of `count` words that has the part as a word of its own ("branch": "microinverter
+ * branch"), else the only one that begins with it, else the only one with it anywhere; NULL: none.
+ */
+const char *text_find_part(const char *part, const char *const *words, size_t count);
 
 /* Bytes of the number that the text begins with, 0: it begins with none. */
 size_t number_length(const char *bytes, size_t length);

@@ -109,6 +109,21 @@ bool complain_unknown(struct complaints *complaints, const struct node *node, co
                     node->text, count > 0 ? list : "none");
 }
 
+bool complain_word(struct complaints *complaints, const struct node *node, const char *what,
+                   const char *const *known, size_t count)
+{
+    const char *whole = text_find_near(node->text, known, count) == NULL
+                            ? text_find_part(node->text, known, count)
+                            : NULL;
+    if (whole == NULL)
+        return complain_unknown(complaints, node, "word", what, known, count);
+    char list[420];
+    list_known(list, sizeof list, known, count);
+    return complain(complaints, node, "word", NULL,
+                    "there is no %s '%.80s'; there is: %s; did you mean '%s'?", what, node->text,
+                    list, whole);
+}
+
 bool expect_node(struct complaints *complaints, const struct node *node, enum node_type type,
                  const char *example)
 {

@@ -27,6 +27,10 @@ bool complain_both(struct complaints *complaints, const struct node *node, struc
  * roof_plane". */
 bool complain_unknown(struct complaints *complaints, const struct node *node, const char *code,
                       const char *what, const char *const *known, size_t count);
+/* A word that is not in its list: the same, and where only a part of one was given, that one, too.
+ */
+bool complain_word(struct complaints *complaints, const struct node *node, const char *what,
+                   const char *const *known, size_t count);
 /* Checks the node's type and complains: "a list is needed here". */
 bool expect_node(struct complaints *complaints, const struct node *node, enum node_type type,
                  const char *example);

@@ -137,8 +137,8 @@ static bool read_word(const char **out, struct design_reader *reader, const stru
     snprintf(what, sizeof what, "%s", row->type == TYPE_CHOICE ? row->name : row->vocabulary->name);
     for (char *at = what; row->type != TYPE_CHOICE && *at != '\0'; at++)
         *at = *at == '_' ? ' ' : *at;
-    return complain_unknown(reader->complaints, node, "word", what, row->vocabulary->words,
-                            row->vocabulary->count);
+    return complain_word(reader->complaints, node, what, row->vocabulary->words,
+                         row->vocabulary->count);
 }
 
 static bool read_words(struct fact *fact, struct design_reader *reader, const struct node *node,
@@ -225,8 +225,8 @@ static const struct node *unwrap(struct fact *fact, struct design_reader *reader
         else if (expect_node(reader->complaints, value, NODE_SCALAR, "from: measured")) {
             fact->source = vocabulary_find(sources, value->text);
             if (fact->source == NULL)
-                complain_unknown(reader->complaints, value, "word", "source of a fact",
-                                 sources->words, sources->count);
+                complain_word(reader->complaints, value, "source of a fact", sources->words,
+                              sources->count);
         }
     }
     if (is == NULL)

@@ -94,8 +94,11 @@ static void check_words(struct following *following, const struct fact_row *row,
     for (at += 3; token_at(following, at)->type == RULE_TOKEN_TEXT; at += 2) {
         const struct rule_token *token = token_at(following, at);
         const char *word = word_of(following, token);
-        const char *near = text_find_near(word, row->vocabulary->words, row->vocabulary->count);
-        if (vocabulary_find(row->vocabulary, word) == NULL)
+        const struct vocabulary *known = row->vocabulary;
+        const char *near = text_find_near(word, known->words, known->count);
+        if (near == NULL)
+            near = text_find_part(word, known->words, known->count);
+        if (vocabulary_find(known, word) == NULL)
             lint_tell(following->linting, following->text, token, "word-unknown",
                       "'%s' is no word for %s%s%s%s", word, row->name,
                       near != NULL ? "; did you mean '" : "", near != NULL ? near : "",

@@ -15,6 +15,7 @@ local function refused(line, code, words)
   lu.assertEquals(report.problems[1].code, code, line)
   lu.assertStrContains(report.problems[1].message, words)
   lu.assertTrue(report.problems[1].place.line >= 3, line)
+  return report.problems[1].message
 end
 
 local function plane(facts) return "roof:\n  planes:\n    - {name: south, " .. facts .. "}" end
@@ -40,6 +41,12 @@ end
 function TestBadFacts:test_words_and_lists_of_words()
   refused(plane("covering: [tile]"), "node-type", "is needed here")
   refused(plane("covering: tiel"), "word", "there is no covering 'tiel'; there is: composition shingle")
+  refused(plane("covering: shake"), "word", "metal shingle, corrugated metal, wood shake, wood shingle, rolled roofing, membrane, built-up; did you mean 'wood shake'?")
+  refused(plane("covering: {is: slate, from: sheet}"), "word", "there is no source of a fact 'sheet'; there is: measured, data sheet, drawing, assumed; did you mean 'data sheet'?")
+  local function circuit(facts) return "circuits: [{name: home run, " .. facts .. "}]" end
+  refused(circuit("role: branch"), "word", "there is no role 'branch'; there is: PV source, PV output, converter output, inverter output, microinverter branch, combined branches, feeder, feeder tap, supply-side, service; did you mean 'microinverter branch'?")
+  lu.assertNotStrContains(refused(circuit("role: PV"), "word", "supply-side, service"), "did you mean")
+  lu.assertNotStrContains(refused(circuit("conductor_material: cu"), "word", "there is no conductor_material 'cu'; there is: copper, aluminum"), "did you mean")
   refused(plane("edges: eave"), "node-type", "is needed here")
   refused(plane("edges: [eave, rake, rigde, rake]"), "word", "did you mean 'ridge'")
   refused(plane("edges: [eave, [rake], ridge, rake]"), "node-type", "is needed here")

@@ -50,6 +50,7 @@ function TestLint:test_each_mistake_has_its_place()
     { "disconnect.distance_to_meter,", "disconnect.distanc_to_meter,", "a disconnect has no 'distanc_to_meter'; did you mean 'distance_to_meter'?", 5 },
     { "disconnect.role:is", "disconnect.rol:is", "a disconnect has no 'rol'; did you mean 'role'?", 3 },
     { 'is("utility")', 'is("utlity")', "'utlity' is no word for role; did you mean 'utility'?", 3 },
+    { 'is("utility")', 'is("shutdown")', "'shutdown' is no word for role; did you mean 'rapid shutdown'?", 3 },
     { "book.meter_distance)", "book.meter_distanc)", "no book declares a value 'meter_distanc'; did you mean 'meter_distance'?", 5 },
     { "function(disconnect, book)\n", "function(disconnect, book, design)\n    for _, plane in ipairs(design.roof.planes) do shall.be(\"x\", plane.layrs) end\n", "a roof_plane has no 'layrs'; did you mean 'layers'?", 5 },
     { "function(disconnect, book)\n", "function(disconnect, book, design)\n    local site = design.site\n    shall.be(\"x\", site.exposur:is(\"B\"))\n", "a site has no 'exposur'; did you mean 'exposure'?", 6 },

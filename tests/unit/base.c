@@ -221,6 +221,27 @@ static void check_utf8(void)
     CHECK_TEXT(cut, "a ' \xF0\x9F\x8C\xA1 \xC3\xA9 \xFF ", "what was cut in two is taken out");
 }
 
+static void test_part(void)
+{
+    static const char *const words[] = {
+        "PV source",         "PV output", "inverter output", "microinverter branch",
+        "combined branches", "10 AWG",    "1-1/4 in",        "14 in"};
+    enum { WORDS = sizeof words / sizeof *words };
+    CHECK_TEXT(text_find_part("branch", words, WORDS), "microinverter branch", "a word of its own");
+    CHECK_TEXT(text_find_part("Inverter", words, WORDS), "inverter output", "in other letters");
+    CHECK_TEXT(text_find_part("comb", words, WORDS), "combined branches", "a beginning");
+    CHECK_TEXT(text_find_part("mi", words, WORDS), "microinverter branch", "a short one");
+    CHECK_TEXT(text_find_part("10", words, WORDS), "10 AWG", "a size without its unit");
+    CHECK_TEXT(text_find_part("croinv", words, WORDS), "microinverter branch", "letters inside");
+    CHECK(text_find_part("PV", words, WORDS) == NULL, "two begin so");
+    CHECK(text_find_part("output", words, WORDS) == NULL, "two hold it");
+    CHECK(text_find_part("branche", words, WORDS) != NULL, "letters of one");
+    CHECK(text_find_part("so", words, WORDS) == NULL, "two letters inside are nothing");
+    CHECK(text_find_part("c", words, WORDS) == NULL, "one letter is no beginning");
+    CHECK(text_find_part("", words, WORDS) == NULL, "nothing is no part");
+    CHECK(text_find_part("PV source circuit", words, WORDS) == NULL, "more than any");
+}
+
 static void check_nearness(void)
 {
     static const char *const words[] = {"pitch", "slope", "azimuth", "spacing", "span"};
@@ -243,6 +264,7 @@ static void check_nearness(void)
     CHECK_TEXT(text_find_near("2x11", sizes, 5), "2x10", "the nearest by number");
     CHECK_TEXT(text_find_near("13 awg", sizes, 5), "14 AWG", "with its unit");
     CHECK(text_find_near("3x9", sizes, 5) == NULL, "another beginning");
+    test_part();
     CHECK(text_find_near("spat", words, 0) == NULL, "no words");
     char word[300];
     memset(word, 'x', 299);
