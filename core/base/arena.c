@@ -7,9 +7,10 @@
 #include <string.h>
 
 enum { PIECE = 16, FIRST_BLOCK = 16 * 1024, LARGEST_BLOCK = 1024 * 1024 };
-#define RARELY __attribute__((noinline)) /* so that what is done nearly always saves no registers  \
-                                          */
 enum { CLEANED = 1024 }; /* at once: far fewer calls than pieces, and no more than is soon used */
+
+/* So that what is done nearly always saves no registers for it. */
+#define RARELY __attribute__((noinline))
 
 struct block {
     struct block *next;
