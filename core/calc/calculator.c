@@ -193,10 +193,10 @@ bool calculator_run(const struct calculator *calculator, struct amount *results,
                     struct working *working)
 {
     size_t first_step = working->step_count;
-    for (size_t i = 0; i < CALCULATOR_RESULTS; i++)
-        results[i] = (struct amount){.type = AMOUNT_NONE};
     if (kept_tell(results, calculator, about, inputs, working))
         return true;
+    for (size_t i = 0; i < calculator->result_count; i++)
+        results[i] = (struct amount){.type = AMOUNT_NONE};
     /* A piece of work of its own: its answer is kept with the facts that it read. */
     struct trail outer = working_trail_open(working);
     bool is_answered = run(calculator, results, about, inputs, working);

@@ -1,5 +1,6 @@
 #include "unit.h"
 
+#include <stdatomic.h>
 #include <string.h>
 #include "text.h"
 #include "unit_reading.h"
@@ -41,7 +42,7 @@ static bool is_spelled(const struct unit *unit, const char *name, size_t length)
     return false;
 }
 
-const struct unit *unit_find_named(const char *name, const struct dimension *want)
+static const struct unit *seek_named(const char *name, const struct dimension *want)
 {
     for (size_t i = want ? find_first(*want) : 0; i < unit_table_count; i++)
         if (want && !dimension_is_same(unit_table[i].dimension, *want))
@@ -49,6 +50,33 @@ const struct unit *unit_find_named(const char *name, const struct dimension *wan
         else if (unit_table[i].name[0] == name[0] && strcmp(unit_table[i].name, name) == 0)
             return &unit_table[i];
     return NULL;
+}
+
+enum { MEMO = 64 };
+
+/* Where to note a name; any three letters will do. */
+static size_t memo_of(const char *name)
+{
+    unsigned sum = (unsigned char)name[0];
+    for (int i = 1; i < 3 && name[i - 1] != '\0'; i++)
+        sum = sum * 7 + (unsigned char)name[i];
+    return sum % MEMO;
+}
+
+const struct unit *unit_find_named(const char *name, const struct dimension *want)
+{
+    /* The code asks for the same few units thousands of times. Whoever writes a note here writes
+     * what anyone would: a unit whose name no other has. */
+    static const struct unit *_Atomic notes[MEMO];
+    const struct unit *_Atomic *note = &notes[memo_of(name)];
+    const struct unit *unit = atomic_load_explicit(note, memory_order_relaxed);
+    if (unit && text_is_same(unit->name, name) &&
+        (!want || dimension_is_same(unit->dimension, *want)))
+        return unit;
+    unit = seek_named(name, want);
+    if (unit && unit->dimension.power[POWER_TEMPERATURE] == 0) /* °C is a point and a difference */
+        atomic_store_explicit(note, unit, memory_order_relaxed);
+    return unit;
 }
 
 const struct unit *unit_find_within(const char *name, size_t length, struct dimension dimension)
