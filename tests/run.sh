@@ -8,10 +8,10 @@ top=$(cd "$(dirname "$0")/.." && pwd)
 # shellcheck disable=SC2086
 sh "$top/.ci/install.sh" $BUILD_PACKAGES $TEST_PACKAGES
 jobs=$(nproc)
-cmake -S "$top" -B "$top/build" -DPLUMBRULE_TESTS=ON
+cmake -S "$top" -B "$top/build"
 cmake --build "$top/build" -j "$jobs"
 ctest --test-dir "$top/build" --output-on-failure -j "$jobs"
-cmake -S "$top" -B "$top/build/sanitized" -DPLUMBRULE_TESTS=ON -DCMAKE_BUILD_TYPE=Debug \
+cmake -S "$top" -B "$top/build/sanitized" -DCMAKE_BUILD_TYPE=Debug \
     -DCMAKE_C_COMPILER=clang -DPLUMBRULE_SANITIZE=fuzzer-no-link,address,undefined
 cmake --build "$top/build/sanitized" -j "$jobs"
 ASAN_OPTIONS=detect_leaks=1 ctest --test-dir "$top/build/sanitized" --output-on-failure -j "$jobs" \
