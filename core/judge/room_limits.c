@@ -54,6 +54,10 @@ static bool may_grow(struct judge *judge, bool is_text, size_t new_size, size_t 
 void *limits_allocate(void *context, void *block, size_t old_size, size_t new_size)
 {
     struct judge *judge = context;
+    if (new_size == 0) {
+        judge->memory -= block != NULL ? old_size : 0;
+        return block != NULL ? room_pool_resize(judge->pool, block, old_size, 0) : NULL;
+    }
     bool is_text = block == NULL && old_size == LUA_TSTRING;
     if (block == NULL)
         old_size = 0; /* for a new block Lua passes the type here */
@@ -61,7 +65,7 @@ void *limits_allocate(void *context, void *block, size_t old_size, size_t new_si
         !may_grow(judge, is_text, new_size, new_size - old_size))
         return NULL;
     void *moved = room_pool_resize(judge->pool, block, old_size, new_size);
-    if (moved != NULL || new_size == 0)
+    if (moved != NULL)
         judge->memory += new_size - old_size; /* unsigned: less, too */
     else
         judge->is_short = true;

@@ -74,15 +74,21 @@ static void give_back(struct room_pool *pool, void *piece, size_t size)
 
 void *room_pool_resize(struct room_pool *pool, void *piece, size_t old_size, size_t new_size)
 {
+    if (new_size == 0) {
+        if (old_size != 0)
+            give_back(pool, piece, old_size);
+        return NULL;
+    }
+    if (old_size == 0)
+        return take(pool, new_size);
     if (old_size > LARGEST && new_size > LARGEST)
         return realloc(piece, new_size);
-    if (old_size != 0 && new_size != 0 && old_size <= LARGEST && new_size <= LARGEST &&
-        list_of(old_size) == list_of(new_size))
+    if (old_size <= LARGEST && new_size <= LARGEST && list_of(old_size) == list_of(new_size))
         return piece;
-    void *moved = new_size != 0 ? take(pool, new_size) : NULL;
-    if (moved != NULL && old_size != 0)
-        memcpy(moved, piece, old_size < new_size ? old_size : new_size);
-    if (old_size != 0 && (moved != NULL || new_size == 0))
-        give_back(pool, piece, old_size);
+    void *moved = take(pool, new_size);
+    if (moved == NULL)
+        return NULL;
+    memcpy(moved, piece, old_size < new_size ? old_size : new_size);
+    give_back(pool, piece, old_size);
     return moved;
 }
