@@ -222,12 +222,21 @@ static double gap_of(const struct layout_module *one, const struct layout_module
     return fmax(right, up);
 }
 
+/* From the left to the right: what begins farther from a module's right side than the least gap so
+ * far, and all behind that, is no nearer. */
 static double least_gap_of(const struct layout_plane *plane)
 {
+    const struct layout_passed *passed = plane->passed[0];
     double least = INFINITY;
-    for (size_t i = 0; i < plane->module_count; i++)
-        for (size_t j = i + 1; j < plane->module_count; j++)
-            least = fmin(least, gap_of(&plane->modules[i], &plane->modules[j]));
+    for (size_t i = 0; i < plane->module_count; i++) {
+        const struct layout_module *one = &plane->modules[passed[i].module];
+        for (size_t j = i + 1; j < plane->module_count; j++) {
+            const struct layout_module *other = &plane->modules[passed[j].module];
+            if (other->corners[0].x - one->corners[2].x >= least)
+                break;
+            least = fmin(least, gap_of(one, other));
+        }
+    }
     return least;
 }
 
@@ -253,8 +262,10 @@ bool layout_build_modules(struct layout_plane *plane, struct working *working)
     }
     plane->modules = modules;
     plane->module_count = kept;
+    if (!pass_over(plane, working))
+        return false;
     plane->least_gap = least_gap_of(plane);
-    return pass_over(plane, working);
+    return true;
 }
 
 static bool read_box(struct layout_obstruction *out, const struct object *thing,
