@@ -211,8 +211,9 @@ static void find_first(const struct drawn **found, size_t *first, const struct s
 bool layout_check_twice(struct layout_faults *faults, const struct layout_twice *twice, size_t at)
 {
     const struct drawn *drawn = twice->planes[at], *other = NULL;
+    size_t before = at;
     if (drawn != NULL)
-        find_first(&other, &(size_t){at}, twice->all, drawn);
+        find_first(&other, &before, twice->all, drawn);
     if (other == NULL)
         return true;
     return layout_fault_add(
