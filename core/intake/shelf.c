@@ -155,6 +155,8 @@ static const struct book *tell_unknown(struct shelf *shelf, const char *name, st
         hint = near ? arena_format(shelf->arena, "; did you mean %s?", near)
                     : list_names(shelf->arena, names, count);
     }
+    if (name[0] != '\0' && is_book_folder(shelf->arena, name))
+        hint = arena_format(shelf->arena, "; the folder ./%.80s is one: say --books .", name);
     if (arena_is_short(shelf->arena)) /* a list cut short would look like all there is */
         return tell_memory(problems, asked_at);
     struct problem *problem =

@@ -42,6 +42,18 @@ function TestNew:test_a_book_of_no_code_is_proved_too()
   lu.assertEquals(proved, 0, said)
 end
 
+-- A book is sought by its name in the folders for books; one that stands here is named as what it is.
+function TestNew:test_a_book_in_this_folder_is_pointed_at()
+  new("book", "my-town")
+  local pipe = assert(io.popen(("cd '%s' && '%s' new rule my-town/other 2>&1"):format(folder, plumb.program)))
+  lu.assertStrContains(pipe:read("a"), "there is no book my-town; the folder ./my-town is one: say --books .\n")
+  local _, _, code = pipe:close()
+  lu.assertEquals(code, 3)
+  pipe = assert(io.popen(("cd '%s' && '%s' new rule my-town/other --books . 2>&1"):format(folder, plumb.program)))
+  lu.assertStrContains(pipe:read("a"), "my-town/other.lua")
+  lu.assertTrue(pipe:close())
+end
+
 function TestNew:test_nothing_is_written_over()
   new("book", "my-town")
   local before = plumb.read(folder .. "/my-town/book.yaml")
