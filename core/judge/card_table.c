@@ -1,10 +1,13 @@
 /* The table that a rule's file returned, kept from one review to the next where nothing can have
  * been kept behind it: its functions see each other, texts, numbers, yes or no and the frozen
- * words, each still what it was. What a rule could write to (a table at its head) forbids it, and
- * so does a head that made much: what is kept takes its memory from all other rules. */
+ * words, each still what it was (looked at, unless none of them sets what it sees). What a rule
+ * could write to (a table at its head) forbids it, and so does a head that made much: what is kept
+ * takes its memory from all other rules. */
 #include "room.h"
 
 #include <assert.h>
+
+#include "rule_code.h"
 
 /* The record of a file: a table. [1] the card's table, [2] its functions, in a table; then for each
  * of them in that order what it sees. */
@@ -83,6 +86,38 @@ static bool is_as_noted(lua_State *lua, int record, int functions)
     return true;
 }
 
+/* Is there none among the functions that sets what they see? */
+static bool are_fixed(lua_State *lua, int functions)
+{
+    struct rule_code code;
+    bool are = true;
+    for (lua_Integer i = 1; are && lua_rawgeti(lua, functions, i) == LUA_TFUNCTION; i++) {
+        are = rule_code_look(&code, lua, lua_gettop(lua)) && !code.sets_upvalues;
+        lua_pop(lua, 1);
+    }
+    if (are)
+        lua_pop(lua, 1); /* the nil behind the last */
+    return are;
+}
+
+/* Does the card's function have neither loops nor functions of a rule to call, and so few
+ * instructions that the hook would never look at it? Then it needs none. */
+static bool is_straight(lua_State *lua, int card, const char *name)
+{
+    struct rule_code code;
+    int top = lua_gettop(lua);
+    lua_pushstring(lua, name);
+    bool is = lua_rawget(lua, card) == LUA_TFUNCTION && !lua_iscfunction(lua, -1) &&
+              rule_code_look(&code, lua, top + 1) && !code.goes_back && !code.has_functions &&
+              code.instructions < (size_t)room_judge(lua)->usual_period;
+    for (int n = 1; is && lua_getupvalue(lua, top + 1, n) != NULL; n++) {
+        is = !lua_isfunction(lua, -1) || lua_iscfunction(lua, -1);
+        lua_pop(lua, 1);
+    }
+    lua_settop(lua, top);
+    return is;
+}
+
 void room_keep_card_table(lua_State *lua, struct rule_text *text, int card, int page)
 {
     static const char *const functions[] = {"applies", "check"};
@@ -107,6 +142,9 @@ void room_keep_card_table(lua_State *lua, struct rule_text *text, int card, int 
     lua_pushvalue(lua, top + 2);
     lua_rawseti(lua, top + 1, FUNCTIONS);
     if (note_seen(lua, top + 1, page, top + 2)) {
+        text->is_fixed = are_fixed(lua, top + 2);
+        for (size_t i = 0; i < sizeof functions / sizeof functions[0]; i++)
+            text->is_straight[i] = text->is_fixed && is_straight(lua, card, functions[i]);
         lua_settop(lua, top + 1);
         text->card_table = luaL_ref(lua, LUA_REGISTRYINDEX);
     } else {
@@ -122,6 +160,10 @@ bool room_push_card_table(lua_State *lua, struct rule_text *text)
     int record = lua_gettop(lua) + 1;
     lua_rawgeti(lua, LUA_REGISTRYINDEX, text->card_table);
     lua_rawgeti(lua, record, CARD);
+    if (text->is_fixed) {
+        lua_remove(lua, record);
+        return true;
+    }
     lua_rawgeti(lua, record, FUNCTIONS);
     if (is_as_noted(lua, record, record + FUNCTIONS)) {
         lua_copy(lua, record + CARD, record);

@@ -87,7 +87,12 @@ static int call_protected(struct judge *judge, lua_CFunction function, struct ru
     judge->stage = function == run_check     ? STAGE_CHECK
                    : function == run_applies ? STAGE_APPLIES
                                              : STAGE_CARD;
-    limits_start(judge);
+    bool is_kept = running->text->card_table >= 0;
+    if (is_kept && judge->stage != STAGE_CARD &&
+        running->text->is_straight[judge->stage == STAGE_CHECK])
+        limits_start_straight(judge);
+    else
+        limits_start(judge);
     int status = lua_pcall(lua, card_index != 0 ? 2 : 1, results, 0);
     limits_end(judge);
     return status;

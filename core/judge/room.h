@@ -286,6 +286,8 @@ struct rule_text {
     struct book_text file; /* as it was read; no bytes where it could not be */
     int chunk;             /* registry reference, or LUA_NOREF: it could not be compiled */
     int card_table;        /* of a kept one; LUA_NOREF: none so far, LUA_REFNIL: never */
+    bool is_fixed;         /* no function of the kept one can change what they see */
+    bool is_straight[2];   /* its applies and its check end within one look of the hook */
     const char *code;      /* of what is wrong */
     const char *wrong;     /* what is wrong with the file, or NULL */
     unsigned line, column;

@@ -157,7 +157,7 @@ void room_charge(lua_State *lua, size_t work)
     luaL_error(lua, "the rule ran away");
 }
 
-void limits_start(struct judge *judge)
+static void start(struct judge *judge)
 {
     /* What an earlier rule left behind is not this one's. */
     if (judge->memory > judge->limits.memory / 4 * 3)
@@ -165,9 +165,20 @@ void limits_start(struct judge *judge)
     judge->instructions = 0;
     judge->runaway = RUNAWAY_NONE;
     judge->is_full = false;
+    judge->is_limited = true;
+}
+
+void limits_start(struct judge *judge)
+{
+    start(judge);
     /* Armed anew, so that what ran before does not shift where this one ends. */
     look_every(judge, judge->usual_period);
-    judge->is_limited = true;
+}
+
+void limits_start_straight(struct judge *judge)
+{
+    start(judge);
+    lua_sethook(judge->lua, NULL, 0, 0); /* what a hook costs is paid at each instruction */
 }
 
 void limits_end(struct judge *judge)

@@ -11,6 +11,8 @@ void limits_fit(struct judge *judge, const struct design *design);
 void *limits_allocate(void *context, void *block, size_t old_size, size_t new_size);
 /* Before and after each protected call: the limits hold between them. */
 void limits_start(struct judge *judge);
+/* The same for a call that surely ends before the hook would look at it. */
+void limits_start_straight(struct judge *judge);
 void limits_end(struct judge *judge);
 /* Has the rule taken more in all its calls than one may in a review? What it looks at of every
  * other thing, for every thing, adds up. */

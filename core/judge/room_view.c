@@ -56,7 +56,8 @@ static const char *check_word(lua_State *lua, int index, const char *const *word
             if (!is_lasting)
                 return words[i];
             lua_pushvalue(lua, index); /* held, so that no other text comes to stand there */
-            lua_rawseti(lua, LUA_REGISTRYINDEX, (lua_Integer)(judge->found_first + note));
+            lua_rawseti(lua, LUA_REGISTRYINDEX,
+                        (lua_Integer)judge->found_first + (lua_Integer)note);
             *found = (struct found_word){words, word, words[i]};
             return words[i];
         }
