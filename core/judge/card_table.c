@@ -109,7 +109,7 @@ static bool is_straight(lua_State *lua, int card, const char *name)
     lua_pushstring(lua, name);
     bool is = lua_rawget(lua, card) == LUA_TFUNCTION && !lua_iscfunction(lua, -1) &&
               rule_code_look(&code, lua, top + 1) && !code.goes_back && !code.has_functions &&
-              code.instructions < (size_t)room_judge(lua)->usual_period;
+              !code.divides_whole && code.instructions < (size_t)room_judge(lua)->usual_period;
     for (int n = 1; is && lua_getupvalue(lua, top + 1, n) != NULL; n++) {
         is = !lua_isfunction(lua, -1) || lua_iscfunction(lua, -1);
         lua_pop(lua, 1);

@@ -8,7 +8,16 @@
 #include "text.h"
 
 /* Instructions that matter here: their numbers, and where a jump goes. */
-enum { SET_UPVALUE = 10, JUMP = 56, FOR_LOOP = 73, IN_LOOP = 77 };
+enum {
+    SET_UPVALUE = 10,
+    REST_OF_CONSTANT = 25,
+    WHOLE_OF_CONSTANT = 28,
+    REST = 37,
+    WHOLE = 40,
+    JUMP = 56,
+    FOR_LOOP = 73,
+    IN_LOOP = 77
+};
 enum { OPERATION = 0x7F, JUMP_SHIFT = 7, JUMP_ZERO = (1 << 24) - 1 };
 
 /* Types of constants. */
@@ -78,6 +87,9 @@ static void read_code(struct dump *dump, bool is_inner)
         memcpy(&one, at, sizeof one);
         unsigned operation = one & OPERATION;
         dump->code->sets_upvalues |= operation == SET_UPVALUE;
+        dump->code->divides_whole |= operation == REST_OF_CONSTANT ||
+                                     operation == WHOLE_OF_CONSTANT || operation == REST ||
+                                     operation == WHOLE;
         dump->code->goes_back |=
             operation == FOR_LOOP || operation == IN_LOOP ||
             (operation == JUMP && (int64_t)(one >> JUMP_SHIFT) - JUMP_ZERO < 0);

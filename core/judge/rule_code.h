@@ -9,6 +9,7 @@ struct rule_code {
     bool sets_upvalues; /* its own or those of functions in it: what it sees may be another thing */
     bool goes_back;     /* it has a loop */
     bool has_functions; /* it makes functions */
+    bool divides_whole; /* `//` or `%`: without a hook Lua 5.4.4 tells a division by 0 a line off */
     size_t instructions; /* its own, each of which runs at most once where it does not go back */
 };
 

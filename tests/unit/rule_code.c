@@ -47,6 +47,24 @@ static void test_functions(lua_State *lua)
     }
 }
 
+static void test_division(lua_State *lua)
+{
+    static const char *const texts[] = {"local a, b = ... return a // b",
+                                        "return ... // 2",
+                                        "local a, b = ... return a % b",
+                                        "return ... % 2",
+                                        "return 7 // ...",
+                                        "return ... / 2",
+                                        "local a, b = ... return a / b",
+                                        "return ... * 2 - 1"};
+    for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++) {
+        struct rule_code code;
+        CHECK(luaL_loadstring(lua, texts[i]) == LUA_OK && rule_code_look(&code, lua, 1), texts[i]);
+        CHECK(code.divides_whole == (i < 5), texts[i]);
+        lua_settop(lua, 0);
+    }
+}
+
 static void test_length(lua_State *lua)
 {
     static const char step[] = "a = a.b ";
@@ -73,6 +91,7 @@ int main(void)
     if (lua == NULL)
         return 1;
     test_functions(lua);
+    test_division(lua);
     test_length(lua);
     lua_pushcfunction(lua, of_c);
     CHECK(!rule_code_look(&code, lua, 1), "of a function that is none of Lua's nothing is told");
