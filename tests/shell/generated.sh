@@ -39,6 +39,14 @@ for jobs in 1 3; do
     [ $? = 1 ] || wrong "the end with $jobs jobs"
 done
 cmp -s "$work/lines1" "$work/lines3" || wrong "three jobs write other bytes than one"
+# What was judged before a design leaves nothing behind that would change it.
+tac "$work/some" >"$work/other-way"
+"$PLUMBRULE" check --from-list "$work/other-way" --jobs 1 --book marrow-bay | tac | cmp -s - "$work/lines1" ||
+    wrong "the other way round a design comes out otherwise"
+for n in 1 60 120; do
+    "$PLUMBRULE" check "$(sed -n ${n}p "$work/some")" --format ndjson --book marrow-bay >"$work/alone"
+    sed -n ${n}p "$work/lines1" | cmp -s - "$work/alone" || wrong "alone a design comes out otherwise than among many"
+done
 [ "$(grep -c '"problems":\[\]' "$work/lines1")" = 120 ] || wrong "designs with problems: $(grep -o '"problems":\[{[^}]*}' "$work/lines1" | head -n 3)"
 LC_ALL=C grep -o '"rule":"[^"]*","title":"[^"]*","kind":"[a-zA-Z]*"' "$work/lines1" | sed 's/,"title.*,"kind/ kind/' | sort -u >"$work/kinds"
 for kind in pass fail open; do
