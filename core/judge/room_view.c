@@ -41,7 +41,7 @@ static void refuse_word(lua_State *lua, const char *word, const char *const *wor
     luaL_error(lua, "'%s' is no word for %s; it can be: %s", word, of, list);
 }
 
-/* The word of a closed list that a rule's text at this index says; raises where there is none. */
+/* Which word of a closed list a rule's text at this index says; raises where it is none. */
 static const char *check_word(lua_State *lua, int index, const char *const *words, const char *of,
                               bool is_lasting)
 {
@@ -62,7 +62,7 @@ static const char *check_word(lua_State *lua, int index, const char *const *word
             return words[i];
         }
     refuse_word(lua, word, words, of);
-    return NULL;
+    return word; /* not come to */
 }
 
 /* fact:is("word", …): true if it is any of them. */
