@@ -126,6 +126,12 @@ static bool check_input(const struct parameter *parameter, const struct amount *
     return check_range(parameter, quantity_as(input->quantity, parameter->unit), working);
 }
 
+bool calculator_takes(const struct calculator *calculator, const struct amount *inputs, size_t at,
+                      struct working *working)
+{
+    return check_input(&calculator->inputs[at], &inputs[at], working);
+}
+
 /* "ampacity(size 10 AWG, ambient 52 °C)" */
 static void note_call(const struct calculator *calculator, const struct object *about,
                       const struct amount *inputs, struct working *working)

@@ -40,6 +40,9 @@ const struct calculator *calculator_at(size_t at);
 const struct calculator *calculator_next(const struct calculator *before, enum kind_id about_kind);
 /* By name among the free ones (KIND_NONE) or the methods of a kind; or NULL. */
 const struct calculator *calculator_find(enum kind_id about_kind, const char *name);
+/* Is the input at this place what its parameter takes? False: working->stop says why not. */
+bool calculator_takes(const struct calculator *calculator, const struct amount *inputs, size_t at,
+                      struct working *working);
 /* Checks the inputs against the parameters, runs, notes the call and its results as steps. `inputs`
  * has CALCULATOR_INPUTS entries in the order of the parameters, `results` CALCULATOR_RESULTS. A
  * result may be AMOUNT_NONE where there is none to give (its parameter is then optional). */

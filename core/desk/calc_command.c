@@ -178,9 +178,6 @@ static bool read_inputs(struct amount *inputs, const struct calculator *calculat
     bool all_read = true;
     for (size_t i = 1; i < desk->operands.count; i++)
         all_read = read_input(inputs, calculator, desk->operands.items[i], desk) && all_read;
-    for (size_t i = 0; all_read && i < calculator->input_count; i++)
-        if (inputs[i].type == AMOUNT_NONE && !calculator->inputs[i].is_optional)
-            refuse_value(desk, &calculator->inputs[i], "it is not given");
     return all_read && desk->problems.count == 0;
 }
 
@@ -245,6 +242,25 @@ static enum plumbrule_end tell_stop(struct desk *desk, const struct calculator *
     }
 }
 
+/* Whether each input alone is what it may be, and all that are not, told at once. */
+static bool check_inputs(struct desk *desk, const struct calculator *calculator,
+                         const struct amount *inputs, struct working *working)
+{
+    bool are_right = true;
+    for (size_t i = 0; i < calculator->input_count; i++) {
+        const struct parameter *parameter = &calculator->inputs[i];
+        if (calculator_takes(calculator, inputs, i, working))
+            continue;
+        if (inputs[i].type == AMOUNT_NONE)
+            refuse_value(desk, parameter, "it is not given");
+        else
+            tell_stop(desk, calculator, &working->stop);
+        are_right = false;
+    }
+    working->stop = (struct stop){STOP_NONE, NULL, 0, NULL, NULL};
+    return are_right;
+}
+
 enum plumbrule_end run_calc(struct desk *desk)
 {
     struct amount inputs[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}};
@@ -258,6 +274,8 @@ enum plumbrule_end run_calc(struct desk *desk)
         return refuse_calculator(desk, desk->operands.items[0]);
     if (!read_inputs(inputs, calculator, desk))
         return desk->problems.count > 0 ? PLUMBRULE_COMMAND : PLUMBRULE_NO_MEMORY;
+    if (!check_inputs(desk, calculator, inputs, &working))
+        return arena_is_short(desk->arena) ? PLUMBRULE_NO_MEMORY : PLUMBRULE_COMMAND;
     bool is_done = calculator_run(calculator, results, NULL, inputs, &working);
     enum plumbrule_end end = PLUMBRULE_STANDS;
     if (is_done)

@@ -59,6 +59,20 @@ function TestCalc:test_inputs_that_cannot_be()
 end
 
 -- What an input takes is told, and told once, whoever refuses it.
+function TestCalc:test_all_mistakes_at_once()
+  local _, code, errors = plumb.run { "calc", "ampacity", "size=2000 kcmil", "material=copper", "insulation=90 °C",
+    "ambient=120 °C", "conductors=0" }
+  lu.assertEquals(code, 64)
+  for _, name in ipairs { "size", "ambient", "conductors" } do
+    lu.assertEquals(plumb.count("\n" .. errors, "\n" .. name .. ": "), 1, errors)
+  end
+  _, code, errors = plumb.run { "calc", "hot_voltage", "modules=0" }
+  lu.assertEquals(code, 64)
+  for _, said in ipairs { "modules: modules is 0; it must be from 1 to 200", "temperature: it is not given; it takes" } do
+    lu.assertEquals(plumb.count(errors, said), 1, errors)
+  end
+end
+
 function TestCalc:test_what_it_takes_is_told_once()
   local function tells(words, ...)
     local _, code, errors = calc(...)
