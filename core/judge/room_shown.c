@@ -27,10 +27,12 @@ static int add_places(lua_State *lua)
 {
     struct judge *judge = room_judge(lua);
     size_t first = (size_t)lua_rawlen(lua, LUA_REGISTRYINDEX) + 1;
-    set_places(lua, judge->shown_first, judge->shown_first + judge->shown_count);
-    set_places(lua, first, first + judge->shown_most);
+    size_t old = judge->shown_first, old_end = old + judge->shown_count;
+    /* Where memory is short on the way, nothing may point to places that hold no view. */
     memset(judge->shown_chains, 0, sizeof judge->shown_chains);
-    judge->shown_count = 0;
+    judge->shown_count = judge->shown_room = 0;
+    set_places(lua, old, old_end);
+    set_places(lua, first, first + judge->shown_most);
     judge->shown_first = first;
     judge->shown_room = judge->shown_most;
     return 0;
