@@ -1,27 +1,3 @@
-local function are_same(a, b) return a and b and same(a:kind_of(), b:kind_of()) and same(a, b) or false end
-
-local function is_in(breaker, at)
-  local buses = { at }
-  if same(at:kind_of(), "panel") then buses = at.busbars end
-  for _, bus in ipairs(buses) do
-    for _, one in ipairs(bus.breakers) do
-      if same(one, breaker) then return true end
-    end
-  end
-  return false
-end
-
--- On the load side the design tells of the device at the connection twice: there, and in the panel.
-local function is_the_connection(breaker, connection)
-  local conductors, at = connection.conductors, connection.at
-  if not breaker.serves or not connection.side:is("load side") or not conductors or not at or same(at:kind_of(), "circuit") then return false end
-  local serves_it = are_same(breaker.serves, conductors.from)
-  for _, carried in ipairs(conductors.carries) do
-    serves_it = serves_it or are_same(breaker.serves, carried)
-  end
-  return serves_it and is_in(breaker, at)
-end
-
 ---@type plumbrule.Rule
 -- Letters of 705.12 of 2020 and of 705.30 of 2023, and 240.15(B), from memory.
 return {
@@ -50,9 +26,6 @@ return {
       shall.be_at_least("Poles, one for each ungrounded conductor", breaker.poles, 2)
     elseif volts and breaker.poles < 2 and not same(volts, 120 * V) then
       review(format("It is on one pole, its source gives %s, and the service is told to have %s to ground: the utility says whether the source's other conductor is grounded, else two poles are needed", volts, design.service.voltage_to_ground))
-    end
-    if is_the_connection(breaker, design.interconnection) then
-      shall.be_equal("Rating told of the interconnection, against its own", design.interconnection.ocpd_rating, breaker.rating)
     end
     shall.be("Suitable for backfeed", breaker.suitable_for_backfeed)
     shall.be("Listed for this panel", breaker.listed_for_panel)
