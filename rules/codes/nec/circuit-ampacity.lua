@@ -1,6 +1,7 @@
--- What lies in the ground is cooler than the air.
+-- A part of it, at the least. What lies in the ground is cooler than the air.
 local function is_outside(circuit)
-  return circuit.on_roof or not circuit.wiring_method:is("underground raceway", "UF cable") and not circuit.inside_building
+  return circuit.on_roof or not circuit.wiring_method:is("underground raceway", "UF cable")
+    and (not circuit.inside_building or circuit.length_inside < circuit.length)
 end
 
 ---@type plumbrule.Rule
