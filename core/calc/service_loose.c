@@ -18,24 +18,24 @@ bool add_source(struct source_list *list, const struct object *thing, struct wor
     return true;
 }
 
-/* Another source counts unless it is known that it cannot run beside the utility. Either fact
- * settles it alone where it says so; else it must be told that it can run in parallel. */
+/* Another source counts unless it is known that it cannot run beside the utility. What is told to
+ * run beside it counts, whatever interlock is told besides: storage behind a transfer switch feeds
+ * the bus while the utility is there. An interlock alone settles it where nothing else is told. */
 static bool does_source_count(bool *counts, const struct object *source, struct working *working)
 {
     working_read(working, source, SLOT_source_parallel);
     working_read(working, source, SLOT_source_interlocked);
-    const struct fact *parallel = object_fact(source, SLOT_source_parallel);
-    const struct fact *interlocked = object_fact(source, SLOT_source_interlocked);
     bool knows_parallel = object_has(source, SLOT_source_parallel);
-    *counts = false;
-    if ((knows_parallel && !parallel->is.yes) ||
-        (object_has(source, SLOT_source_interlocked) && interlocked->is.yes)) {
+    bool is_interlocked = object_has(source, SLOT_source_interlocked) &&
+                          object_fact(source, SLOT_source_interlocked)->is.yes;
+    *counts = !knows_parallel || object_fact(source, SLOT_source_parallel)->is.yes;
+    if (knows_parallel ? !*counts : is_interlocked) {
+        *counts = false;
         working_step(working, "NEC 705.12, 702",
                      "source %s cannot run in parallel with the utility: not counted",
                      source->path);
         return true;
     }
-    *counts = true;
     return knows_parallel || working_missing(working, source, SLOT_source_parallel);
 }
 
