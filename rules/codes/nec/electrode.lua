@@ -1,6 +1,19 @@
+-- A conductor that goes to rods and plates alone, or to them and to one in concrete, need be no larger than this.
+local function needed_for(electrodes, material, by_table)
+  if electrodes:has("water pipe") or electrodes:has("building steel") or electrodes:has("ground ring") then return by_table end
+  local most
+  if not electrodes:has("concrete-encased") then
+    most = material:is("aluminum") and "4 AWG" or "6 AWG"
+  elseif material:is("copper") then
+    most = "4 AWG"
+  end
+  if most and calc.conductor_area { size = by_table } > calc.conductor_area { size = most } then return most end
+  return by_table
+end
+
 ---@type plumbrule.Rule
 -- That the disconnect of a connection on the supply side is tied to the electrodes as one of the service is, by the
--- size of the conductors that reach it (250.24(A), 250.66): from memory.
+-- size of the conductors that reach it (250.24(A), 250.66), and the relief of 250.66(A), (B): from memory.
 return {
   title = "Grounding electrode conductor",
   cite = { ["2017"] = "690.47(A), 250.24(A), 250.66", ["2020"] = "690.47(A), 250.24(A), 250.66", ["2023"] = "690.47(A), 250.24(A), 250.66" },
@@ -16,6 +29,7 @@ return {
         service_size = service.conductor_size, service_material = service.conductor_material,
         material = grounding.gec_material, sets = service.parallel_sets,
       }
+      needed = needed_for(grounding.electrodes, grounding.gec_material, needed)
       shall.be_at_least(format("Section in kcmil (%s is needed)", needed),
         calc.conductor_area { size = grounding.gec_size }, calc.conductor_area { size = needed })
     elseif design.interconnection.side:is("supply side") and design.interconnection.conductors then
@@ -24,6 +38,7 @@ return {
         service_size = tap.conductor_size, service_material = tap.conductor_material,
         material = grounding.gec_material, sets = tap.parallel_sets,
       }
+      needed = needed_for(grounding.electrodes, grounding.gec_material, needed)
       shall.be_at_least(format("Section in kcmil, for the disconnect on the supply side (%s is needed)", needed),
         calc.conductor_area { size = grounding.gec_size }, calc.conductor_area { size = needed })
     end
