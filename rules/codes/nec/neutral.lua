@@ -1,13 +1,20 @@
--- Does a panel at its end have loads of 120 V?
-local function feeds_single_poles(circuit)
-  for _, carried in ipairs(circuit.carries) do
-    if same(carried:kind_of(), "panel") and not carried.status:is("removed") then
-      for _, bus in ipairs(carried.busbars) do
-        for _, breaker in ipairs(bus.breakers) do
-          if breaker.duty:is("load") and not breaker.status:is("removed") and breaker.poles < 2 then return true end
-        end
-      end
+local function has_single_poles(panel)
+  for _, bus in ipairs(panel.busbars) do
+    for _, breaker in ipairs(bus.breakers) do
+      if breaker.duty:is("load") and not breaker.status:is("removed") and breaker.poles < 2 then return true end
     end
+  end
+  return false
+end
+
+-- Does a panel at its end have loads of 120 V? It carries the panel, or, between a panel of branches and another, is its feeder.
+local function feeds_single_poles(circuit, design)
+  for _, carried in ipairs(circuit.carries) do
+    if same(carried:kind_of(), "panel") and not carried.status:is("removed") and has_single_poles(carried) then return true end
+  end
+  if not circuit.role:is("combined branches", "inverter output", "microinverter branch") then return false end
+  for _, panel in ipairs(design.panels) do
+    if not panel.status:is("removed") and panel.feeder and same(panel.feeder, circuit) and has_single_poles(panel) then return true end
   end
   return false
 end
@@ -19,13 +26,13 @@ return {
   title = "Neutral conductor",
   cite = { ["2017"] = "705.95, 215.2(A), 220.61, 250.24(C)", ["2020"] = "705.28(C), 215.2(A), 220.61, 250.24(C)", ["2023"] = "705.28(C), 215.2(A), 220.61, 250.24(C)" },
   about = "circuit",
-  applies = function(circuit)
+  applies = function(circuit, _, design)
     return not circuit.status:is("removed") and not circuit.role:is("PV source", "PV output", "converter output")
       and (circuit.role:is("supply-side", "service") or not circuit.neutral:is("none")
-        or circuit.role:is("feeder", "feeder tap") and feeds_single_poles(circuit))
+        or feeds_single_poles(circuit, design))
   end,
-  check = function(circuit, book)
-    if circuit.neutral:is("none") and circuit.role:is("feeder", "feeder tap") then
+  check = function(circuit, book, design)
+    if circuit.neutral:is("none") and not circuit.role:is("supply-side", "service") then
       shall.be("A neutral goes to the panel, whose loads on one pole need it", false)
       return
     elseif circuit.neutral:is("none") then
@@ -51,8 +58,8 @@ return {
         end },
       { "only for sensing", function()
           shall.be("It serves only for sensing or communication", circuit.neutral:is("sensing only"))
-          if circuit.role:is("feeder", "feeder tap") then
-            shall.be("No load behind it is on one pole", not feeds_single_poles(circuit))
+          if not circuit.role:is("supply-side", "service") then
+            shall.be("No load behind it is on one pole", not feeds_single_poles(circuit, design))
           end
           shall.be("It is on the load side of the service disconnect", not circuit.role:is("supply-side", "service"))
           is_large_enough_for_a_fault()
