@@ -27,10 +27,11 @@ end
 -- 2020 let a listed hazard control system (UL 3741) stand for the 80 V; 2023 dropped the array without
 -- exposed metal (2023 from memory), and spares open structures that stand apart (690.12 Exception 2) and arrays off
 -- the building whose circuits end outside it (690.12(A) Exception). 2017 and 2020 speak of buildings: whether an
--- open structure that stands apart is one, the authority says.
+-- open structure that stands apart is one, the authority says. That the equipment is listed for it, and where that
+-- stands, from memory.
 return {
   title = "Rapid shutdown",
-  cite = { ["2017"] = "690.12(A), (B)", ["2020"] = "690.12(A), (B)", ["2023"] = "690.12(A), (B)" },
+  cite = { ["2017"] = "690.12(A), (B), (D)", ["2020"] = "690.12(A), (B), (D)", ["2023"] = "690.12(A), (B), 690.4(B)" },
   about = "rapid_shutdown",
   applies = function(_, book, design)
     if design.modules:count() < 1 then return false end
@@ -59,6 +60,9 @@ return {
             shall.be(format("The device that it names is the converter of string %s", string:called()),
               same(shutdown.device:kind_of(), "converter_model") and same(shutdown.device, string.converter))
           end
+          if not string.converter.listings:has("UL 1741") then
+            review(format("The data sheet of the converters of string %s does not name UL 1741: the inspector looks whether they are listed for rapid shutdown", string:called()), string.converter)
+          end
           leave_little("converters", string, round_up(string.modules:count() / string.modules_per_converter), string.converter.shutdown_voltage, book)
         end
       end
@@ -68,6 +72,9 @@ return {
       for _, string in ipairs(design.strings) do
         if not string.has_converters then leave_little("devices", string, string.modules:count(), shutdown.device.shutdown_voltage, book) end
       end
+    end
+    if shutdown.method:is("module-level devices", "converters", "microinverters") then
+      shall.be("What does it is listed for rapid shutdown (UL 1741)", shutdown.listings:has("UL 1741") or shutdown.listings:has("UL 3741"))
     end
     shall.not_exceed("Distance outside the array at which they stay live", shutdown.boundary, book.shutdown_boundary)
     shall.not_exceed("Distance inside the building at which they stay live", shutdown.length_inside_building, book.shutdown_inside_length)

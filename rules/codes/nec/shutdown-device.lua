@@ -1,8 +1,8 @@
 ---@type plumbrule.Rule
--- 690.12(D), and 690.33 for the connectors: from memory.
+-- 690.12(D) (2023 has the labels there, and 690.4(B) names the equipment), and 690.33 for the connectors: from memory.
 return {
   title = "Modules against their shutdown device",
-  cite = { ["2017"] = "690.12(D), 690.33, 110.3(B)", ["2020"] = "690.12(D), 690.33, 110.3(B)", ["2023"] = "690.12(D), 690.33, 110.3(B)" },
+  cite = { ["2017"] = "690.12(D), 690.33, 110.3(B)", ["2020"] = "690.12(D), 690.33, 110.3(B)", ["2023"] = "690.4(B), 690.33, 110.3(B)" },
   about = "rapid_shutdown",
   applies = function(shutdown) return shutdown.method:is("module-level devices") end,
   check = function(shutdown, _, design)
