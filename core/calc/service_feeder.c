@@ -145,6 +145,64 @@ static bool find_tapped(const struct object **feeder, const struct object *tap,
            working_beyond(working, "circuit %s taps no feeder that is named", tap->path);
 }
 
+static bool carries_source(bool *does, const struct object *circuit, struct working *working)
+{
+    struct object *const *things;
+    size_t count;
+    *does = false;
+    if (!need_objects(&things, &count, circuit, SLOT_circuit_carries, working))
+        return false;
+    for (size_t i = 0; i < count; i++)
+        *does = *does || things[i]->kind->id != KIND_panel;
+    return true;
+}
+
+/* The interconnection, where it is on this feeder; NULL: it is elsewhere. */
+static const struct object *connection_on(const struct object *feeder, struct working *working)
+{
+    const struct fact *told = object_fact(working->design->root, SLOT_design_interconnection);
+    const struct object *connection = told->state == FACT_GIVEN ? told->is.object : NULL;
+    if (connection == NULL)
+        return NULL;
+    working_read(working, connection, SLOT_interconnection_side);
+    working_read(working, connection, SLOT_interconnection_at);
+    const struct fact *at = object_fact(connection, SLOT_interconnection_at);
+    return object_is(connection, SLOT_interconnection_side, "feeder") && at->state == FACT_GIVEN &&
+                   at->is.object == feeder
+               ? connection
+               : NULL;
+}
+
+/* The source's device ends the tap that carries it. A tap to loads must look for it elsewhere: at
+ * the connection on the feeder. */
+static bool find_source_device(struct tap *tap, const struct object *circuit,
+                               const struct object *feeder, struct working *working)
+{
+    bool is_its_own;
+    double rating;
+    struct source_list sources;
+    const struct object *connection = connection_on(feeder, working);
+    if (!carries_source(&is_its_own, circuit, working))
+        return false;
+    tap->source_ocpd = is_its_own ? tap->end_device : 0;
+    if (is_its_own)
+        return true;
+    if (connection != NULL) {
+        if (!need_amperes_of(&rating, connection, SLOT_interconnection_ocpd_rating, working))
+            return false;
+        tap->source_ocpd = rating;
+        return true;
+    }
+    if (!find_sources_of_feeder(&sources, feeder, working))
+        return false;
+    return sources.count == 0 ||
+           working_beyond(
+               working,
+               "feeder %s has a source behind it, and the tap carries none: which device "
+               "of the source counts, a person must judge",
+               feeder->path);
+}
+
 bool run_circuit_tap_need(struct amount *results, const struct object *about,
                           const struct amount *inputs, struct working *working)
 {
@@ -157,8 +215,8 @@ bool run_circuit_tap_need(struct amount *results, const struct object *about,
         !need_amperes_of(&tap.end_device, about, SLOT_circuit_ocpd_rating, working))
         return false;
     tap.length = quantity_as(length, "ft");
-    tap.source_ocpd = tap.end_device;
-    if (tap.edition < 2023 && !find_feeder_source(&tap.source_current, feeder, working))
+    if (tap.edition < 2023 ? !find_feeder_source(&tap.source_current, feeder, working)
+                           : !find_source_device(&tap, about, feeder, working))
         return false;
     return size_tap(results, &tap, working);
 }
