@@ -26,10 +26,11 @@ local function one_way_only(conductors, design)
 end
 
 ---@type plumbrule.Rule
--- 250.102(C) from memory. 2017 has no floor for the size. 690.8 and Article 230 size it there.
+-- 250.102(C) from memory. 2017 has no floor for the size. 690.8 and Article 230 size it there; that 230.42(B) has service
+-- conductors carry what 230.79 asks of their disconnect, from memory.
 return {
   title = "Connection on the supply side: conductors",
-  cite = { ["2017"] = "705.12(A), 690.8(B), 230.82(6), 250.102(C)", ["2020"] = "705.11(B), 230.82(6), 250.102(C)", ["2023"] = "705.11(B), 230.82(6), 250.102(C)" },
+  cite = { ["2017"] = "705.12(A), 690.8(B), 230.42(B), 230.82(6), 250.102(C)", ["2020"] = "705.11(B), 230.82(6), 250.102(C)", ["2023"] = "705.11(B), 230.82(6), 250.102(C)" },
   about = "interconnection",
   applies = function(connection) return connection.side:is("supply side") end,
   check = function(connection, book, design)
@@ -54,7 +55,9 @@ return {
       shall.be_at_least(format("Section of the supply-side bonding jumper in kcmil (%s is needed)", jumper),
         calc.conductor_area { size = conductors.egc_size }, calc.conductor_area { size = jumper })
     end
-    if edition >= 2020 then
+    if edition < 2020 and conductors:usable_ampacity(edition) < book.other_disconnect_minimum then
+      review(format("They carry %s, and a service disconnect is in general one of %s, which service conductors are to carry (230.42(B)): the authority decides whether that holds for these", conductors:usable_ampacity(edition), book.other_disconnect_minimum))
+    elseif edition >= 2020 then
       shall.be("Conductors of at least 6 AWG copper or 4 AWG aluminum", meets_floor)
     end
   end,
