@@ -123,6 +123,9 @@ return {
   open("nec/source-breaker", "quill", "breaker:main/bus/pv", { { "suitable_for_backfeed: yes, ", "" } }, "suitable_for_backfeed"),
   fail("nec/source-breaker", "quill", "breaker:main/bus/pv", { { "protection: none", "protection: GFCI, protection_listed_for_backfeed: no" } }, "listed for backfeed"),
   pass("nec/source-breaker", "moss", "breaker:main/bus/pv", "Listed for this panel"), -- a feeder's breaker with sources behind it
+  pass("nec/connection-breaker", "quill", nil, "against its breaker", 40, 40),
+  fail("nec/connection-breaker", "quill", nil, { { "  ocpd_rating: 40 A\n  nominal", "  ocpd_rating: 60 A\n  nominal" } }, "against its breaker", 60, 40),
+  open("nec/connection-breaker", "quill", nil, { { "  ocpd_rating: 40 A\n  nominal", "  nominal" } }, "ocpd_rating"),
   -- Marked 32 A: 40 A exactly; 7 700 W / 240 V would ask for 40.1 A.
   pass("nec/inverter-breaker", "quill", I1, "125 % of the marked", 40, 40, 0),
   pass("nec/inverter-breaker", "quill", I1, "125 % of the marked", 40, 40, 0, with({ "inverters", "Brae H7600" }, "rated_power: 7600 W", "rated_power: 7700 W")),
@@ -150,7 +153,7 @@ return {
 
   pass("nec/supply-side", "tern", nil, "Ampacity of the conductors", 65, 31.25, 1.08),
   fail("nec/supply-side", "tern", nil, { { "    conductor_size: 6 AWG", "    conductor_size: 8 AWG" } }, "6 AWG copper"),
-  pass("nec/supply-side", "tern", nil, "Ampacity of the conductors", 50, 31.25, 0.6, { book = "nec@2017", change = { { "    conductor_size: 6 AWG", "    conductor_size: 8 AWG" } } }),
+  { rule = "nec/supply-side", kind = "review", design = "tern", book = "nec@2017", change = { { "    conductor_size: 6 AWG", "    conductor_size: 8 AWG" } } }, -- 50 A, no floor, but 230.42(B)
   fail("nec/supply-side", "tern", nil, { { "  ocpd_rating: 35 A\n  ocpd_distance", "  ocpd_rating: 30 A\n  ocpd_distance" } }, "against 125 % of the sources", nil, 31.25, nil, { any = true }),
   open("nec/supply-side", "tern", nil, { { "    conductor_size: 6 AWG\n", "" } }, "conductor_size"),
   pass("nec/supply-side-device", "tern", nil, "part of the disconnect"),
