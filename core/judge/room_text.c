@@ -81,20 +81,22 @@ static bool is_letter(char byte)
     return (byte >= 'a' && byte <= 'z') || (byte >= 'A' && byte <= 'Z');
 }
 
-/* string.numbers_before(text, unit): the least and the largest number that a blank and the unit
- * follow, as in "32 A"; nil: there is none. The unit ends where no letter follows it. */
+/* string.numbers_before(text, unit): the least and the largest number that the unit follows, right
+ * away or after a blank, as in "32 A" and "32A"; nil: there is none. The unit ends where no letter
+ * follows it. */
 static int text_numbers_before(lua_State *lua)
 {
     size_t length, unit_length;
     const char *text = luaL_checklstring(lua, 1, &length);
     const char *unit = luaL_checklstring(lua, 2, &unit_length);
     double least = INFINITY, most = -INFINITY;
-    for (size_t at = 1; at + 1 + unit_length <= length; at++) {
-        const char *after = text + at + 1 + unit_length;
+    for (size_t at = 1; at + unit_length <= length; at++) {
+        size_t from = text[at] == ' ' ? at + 1 : at;
+        const char *after = text + from + unit_length;
         double number;
         room_charge(lua, 1 + unit_length / 16);
-        if (text[at] != ' ' || text[at - 1] < '0' || text[at - 1] > '9' ||
-            memcmp(text + at + 1, unit, unit_length) != 0 ||
+        if (text[at - 1] < '0' || text[at - 1] > '9' || from + unit_length > length ||
+            memcmp(text + from, unit, unit_length) != 0 ||
             (after < text + length && is_letter(*after)))
             continue;
         size_t begin = number_begin(text, at);

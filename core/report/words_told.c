@@ -62,7 +62,8 @@ static const struct word_told words[] = {
     {"string.upper", "(text)", "string", "In large letters."},
     {"string.contains", "(text, piece)", "boolean", "Does it hold this piece, letter by letter?"},
     {"string.numbers_before", "(text, unit)", "number?, number?",
-     "The least and the largest number before a blank and this unit; nil where there is none."},
+     "The least and the largest number before this unit, with a blank between them or without; nil "
+     "where there is none."},
     {"table.insert", "(list, value)", NULL, "Adds at the end."},
     {"table.remove", "(list)", "any", "Takes from the end."},
     {"table.concat", "(list, between)", "string", "Joins texts."},

@@ -205,9 +205,10 @@ local text_words = {
   numbers_before = function(text, unit)
     local least, most
     for at = 2, #text do
-      local digits = text:sub(at, at) == " " and text:sub(1, at - 1):match("[%d.]*%d$")
+      local digits = text:sub(1, at - 1):match("[%d.]*%d$")
       local number = digits and tonumber((digits:gsub("^%.+", "")))
-      local from, to = at + 1, at + #unit
+      local from = text:sub(at, at) == " " and at + 1 or at
+      local to = from + #unit - 1
       if number and text:sub(from, to) == unit and not text:sub(to + 1, to + 1):find("%a") then
         least, most = math.min(least or number, number), math.max(most or number, number)
       end

@@ -1,5 +1,15 @@
 -- Deleted in 2023.
-local function gives(text, unit) return string.numbers_before(text, unit) and true or false end -- "32 A"
+-- The least and the largest number before a unit, in whichever way of writing it: "32 A", "240 VAC", "480V".
+local function numbers(text, units)
+  local least, most
+  for _, unit in ipairs(units) do
+    local low, high = string.numbers_before(string.upper(text), unit)
+    if low then least, most = smallest(least or low, low), largest(most or high, high) end
+  end
+  return least, most
+end
+local function volts_on(text) return numbers(text, { "V", "VDC", "VAC", "VOLT", "VOLTS" }) end
+local function amperes_on(text) return numbers(text, { "A", "AMP", "AMPS", "AMPERES", "ADC", "AAC" }) end
 
 local function output_of(design) -- of all that makes AC of PV: currents together, the largest voltage
   local amperes, volts = 0 * A, 0 * V
@@ -30,16 +40,16 @@ return {
     for _, label in ipairs(design.labels) do
       if label.kind:is("AC disconnect") then
         labels = labels + 1
-        shall.be("It gives amperes", gives(label.text, "A"))
-        shall.be("It gives volts", gives(label.text, "V"))
-        local least, most = string.numbers_before(label.text, "A")
+        local least, most = amperes_on(label.text)
+        shall.be("It gives amperes", most and true or false)
+        shall.be("It gives volts", volts_on(label.text) and true or false)
         if most then
           together, alone = together + most, largest(alone, most)
           if least * A < amperes and most * A >= amperes then
             review(format("It gives more than one current, the least of them %s: the inspector looks which of them is the output", least * A))
           end
         end
-        _, most = string.numbers_before(label.text, "V")
+        _, most = volts_on(label.text)
         if most then
           shall.be_at_least("Voltage that it gives, against that of the output", most * V, volts)
           if most * V > volts then review(format("It gives %s, and the output has %s: the inspector looks which of its voltages is the output's", most * V, volts)) end

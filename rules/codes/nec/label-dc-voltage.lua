@@ -1,5 +1,15 @@
 -- What 2017 lists beside the voltage, and the section number of 2023: from memory.
-local function gives(text, unit) return string.numbers_before(text, unit) and true or false end -- "32 A"
+-- The least and the largest number before a unit, in whichever way of writing it: "32 A", "240 VAC", "480V".
+local function numbers(text, units)
+  local least, most
+  for _, unit in ipairs(units) do
+    local low, high = string.numbers_before(string.upper(text), unit)
+    if low then least, most = smallest(least or low, low), largest(most or high, high) end
+  end
+  return least, most
+end
+local function volts_on(text) return numbers(text, { "V", "VDC", "VAC", "VOLT", "VOLTS" }) end
+local function amperes_on(text) return numbers(text, { "A", "AMP", "AMPS", "AMPERES", "ADC", "AAC" }) end
 
 ---@type plumbrule.Rule
 return {
@@ -17,15 +27,15 @@ return {
     for _, label in ipairs(design.labels) do
       if label.kind:is("DC maximum voltage") then
         labels = labels + 1
-        shall.be("It gives volts", gives(label.text, "V"))
-        local _, volts = string.numbers_before(label.text, "V")
+        local _, volts = volts_on(label.text)
+        shall.be("It gives volts", volts and true or false)
         if volts then shall.be_at_least("Voltage that it gives, against the largest of any string", volts * V, most) end
         if volts and bears > 0 * V and volts * V > bears then
           review(format("It gives %s, more than the inverters bear (%s): the designer looks whether the number is meant", volts * V, bears))
         end
         shall.be("At the DC disconnect, the inverter or what stands between", label.place:is("PV disconnect", "inverter", "combiner"))
         if same(book:edition("nec"), "2017") then
-          shall.be("It gives amperes, too (2017)", gives(label.text, "A"))
+          shall.be("It gives amperes, too (2017)", amperes_on(label.text) and true or false)
         end
       end
     end

@@ -1,5 +1,15 @@
 -- From memory: 2017 asks for short-circuit current and arc flash too; dwellings are spared those from 2020.
-local function gives(text, unit) return string.numbers_before(text, unit) and true or false end -- "32 A"
+-- The least and the largest number before a unit, in whichever way of writing it: "32 A", "240 VAC", "480V".
+local function numbers(text, units)
+  local least, most
+  for _, unit in ipairs(units) do
+    local low, high = string.numbers_before(string.upper(text), unit)
+    if low then least, most = smallest(least or low, low), largest(most or high, high) end
+  end
+  return least, most
+end
+local function volts_on(text) return numbers(text, { "V", "VDC", "VAC", "VOLT", "VOLTS" }) end
+local function amperes_on(text) return numbers(text, { "A", "AMP", "AMPS", "AMPERES", "ADC", "KA" }) end
 
 ---@type plumbrule.Rule
 return {
@@ -19,9 +29,9 @@ return {
         labels = labels + 1
         shall.be("At the storage's disconnect", label.place:is("storage disconnect"))
         shall.be("It says that it is the storage's", string.contains(string.upper(label.text), "STORAGE"))
-        shall.be("It gives volts", gives(label.text, "V"))
+        shall.be("It gives volts", volts_on(label.text) and true or false)
         if same(book:edition("nec"), "2017") then
-          shall.be("It gives the short-circuit current, too (2017)", gives(label.text, "A") or gives(label.text, "kA"))
+          shall.be("It gives the short-circuit current, too (2017)", amperes_on(label.text) and true or false)
         end
       elseif label.kind:is("source directory") then
         shall.be("The directory of sources names the storage", string.contains(string.upper(label.text), "STORAGE"))
