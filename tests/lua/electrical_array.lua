@@ -250,6 +250,9 @@ return {
   fail("nec/bonding-over-250", "quill", nil, { { "bonded_over_250_volts: yes", "bonded_over_250_volts: no" }, { "solidly_grounded: no", "solidly_grounded: yes" } }, "bonded by fittings"),
   open("nec/bonding-over-250", "quill", nil, { { "  bonded_over_250_volts: yes\n", "" } }, "bonded_over_250_volts", { book = "nec@2017" }),
 
+  pass("nec/module-figures", "tern", "module_model:Quillon Q405", "Short-circuit current against", 13.8, 13.03, 0.77 / 13.03),
+  fail("nec/module-figures", "tern", "module_model:Quillon Q405", nil, "Short-circuit current against", 1.38, 13.03, 1.38 / 13.03 - 1, with(Q405, "short_circuit_current: 13.8 A", "short_circuit_current: 1.38 A")),
+  open("nec/module-figures", "tern", "module_model:Quillon Q405", nil, "power_current", with(Q405, "power_current: 13.03 A", "power_current:")),
   pass("nec/module-listing", "tern", "module_model:Quillon Q405", "UL 61730"),
   fail("nec/module-listing", "tern", "module_model:Quillon Q405", nil, "UL 61730", nil, nil, nil, with(Q405, "listings: [UL 61730, UL 6703]", "listings: none")),
   open("nec/module-listing", "tern", "module_model:Quillon Q405", nil, "listings", with(Q405, "listings: [UL 61730, UL 6703]", "listings:")),

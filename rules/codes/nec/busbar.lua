@@ -39,6 +39,15 @@ local function stands_at_the_far_end(breaker, all, panel)
   end
 end
 
+-- Breakers that stand there and feed nothing: the section speaks of all devices, for loads and for sources.
+local function spare_ratings(bus)
+  local sum = 0 * A
+  for _, breaker in ipairs(bus.breakers) do
+    if breaker.duty:is("spare") and not breaker.status:is("removed") then sum = sum + breaker.rating end
+  end
+  return sum
+end
+
 -- A place told as the far end, against the spaces.
 local function stand_far_from_the_feed(bus, design)
   for _, panel in ipairs(design.panels) do
@@ -91,6 +100,10 @@ return {
           shall.be("The design names the sum of breakers", bus.methods:has("sum of breakers"))
           shall.not_exceed("All breakers but the main", bus:breaker_total(), bus.rating)
           shall.not_exceed("Protecting device", bus.protecting_device, bus.rating)
+          local spare = spare_ratings(bus)
+          if spare > 0 * A and bus:breaker_total() + spare > bus.rating then
+            review(format("Spare breakers of %s together are left out of that sum, and with them it would exceed the bus: the inspector decides whether they stay", spare))
+          end
         end },
       { "120 % of a center-fed bus", function()
           shall.be("The bus is fed at its center", bus.fed_at:is("center"))

@@ -41,6 +41,11 @@ return {
     if not same(model.nominal_voltage, design.service.voltage) and not same(model.nominal_voltage, design.service.voltage_to_ground) then
       shall.be_equal("Nominal voltage of its output, against the service's", model.nominal_voltage, design.service.voltage)
     end
+    -- All sizes rest on the marked current: one that is told too small hides behind every rule.
+    local by_power = model.rated_power / model.nominal_voltage
+    if model.output_current < by_power * (1 - book.figures_apart) then
+      review(format("Its marked output current is told to be %s, and its power at its voltage makes %.2f A: the designer looks which figure is meant", model.output_current, by_power / A))
+    end
     local breakers = 0
     for _, breaker in ipairs(inverter.breakers) do
       if not breaker.status:is("removed") and not goes_with_its_panel(breaker) then

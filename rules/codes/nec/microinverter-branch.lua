@@ -12,6 +12,11 @@ return {
     if not same(model.nominal_voltage, design.service.voltage) and not same(model.nominal_voltage, design.service.voltage_to_ground) then
       shall.be_equal("Nominal voltage of their output, against the service's", model.nominal_voltage, design.service.voltage)
     end
+    -- All sizes rest on the marked current: one that is told too small hides behind every rule.
+    local by_power = model.rated_power / model.nominal_voltage
+    if model.output_current < by_power * (1 - book.figures_apart) then
+      review(format("The marked output current of one is told to be %s, and its power at its voltage makes %.2f A: the designer looks which figure is meant", model.output_current, by_power / A))
+    end
     local breakers = 0
     for _, breaker in ipairs(branch.breakers) do
       if not breaker.status:is("removed") then
