@@ -16,10 +16,15 @@ return {
     local ampacity = feeder:usable_ampacity(edition)
     shall.be_at_least("Ampacity of the feeder against 125 % of the sources", ampacity, book.continuous_factor * panel:source_current())
     shall.be_at_least("Device of the feeder against 125 % of the sources", feeder.ocpd_rating, book.continuous_factor * panel:source_current())
+    local breakers = 0
     for _, breaker in ipairs(panel.breakers) do
       if not breaker.status:is("removed") then
+        breakers = breakers + 1
         shall.be_equal("Device of the feeder, against the breaker in the panel above", feeder.ocpd_rating, breaker.rating)
       end
+    end
+    if breakers < 1 and panel.fed_from and feeder.ocpd:is("circuit breaker") then
+      review(format("Its feeder is told to have a breaker of %s, and no panel shows it: the designer tells where it is", feeder.ocpd_rating))
     end
     shall.not_exceed("Device of the feeder against the largest that protects it", feeder.ocpd_rating, feeder:largest_ocpd(edition))
   end,
