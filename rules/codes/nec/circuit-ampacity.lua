@@ -4,6 +4,14 @@ local function is_outside(circuit)
     and (not circuit.inside_building or circuit.length_inside < circuit.length)
 end
 
+-- What begins at modules on a roof, and not wholly inside, has a part on that roof: told otherwise, its heat is forgotten.
+local function leaves_the_roof_unseen(circuit, design)
+  local from = circuit.from
+  if circuit.on_roof or not from or not (same(from:kind_of(), "string") or same(from:kind_of(), "branch")) then return false end
+  if circuit.inside_building and circuit.length_inside >= circuit.length then return false end
+  return not design.racking.mounting:is("ground")
+end
+
 ---@type plumbrule.Rule
 -- The second of three: the current itself against the ampacity after ambient temperature, rooftop adder
 -- and number of conductors. 690.8(A)(2) (2020) lets the input rating of the equipment stand for the
@@ -24,6 +32,9 @@ return {
     end
     if is_outside(circuit) and circuit.ambient_temperature < design.site.design_high_temperature then
       review(format("Outside it counts on %s of air, and the site has %s in the heat: the designer shows what keeps it cooler", circuit.ambient_temperature, design.site.design_high_temperature))
+    end
+    if leaves_the_roof_unseen(circuit, design) then
+      review(format("It begins at %s, and is told not to run on a roof: the designer tells how it leaves the array, since a raceway low above a roof is hotter than the air", circuit.from:called()))
     end
     if edition < 2020 or not circuit.role:is("PV output", "converter output") or circuit.ocpd:is("none") then
       by_sources()
