@@ -10,6 +10,16 @@ return {
     local is_shown = feeder and same(feeder:kind_of(), "circuit") or false
     shall.be("The connection is on a feeder that the design shows", is_shown)
     if not is_shown then return end
+    -- What is told of the feeder is what protects it.
+    for _, panel in ipairs(design.panels) do
+      if not panel.status:is("removed") and panel.feeder and same(panel.feeder, feeder) then
+        for _, breaker in ipairs(panel.breakers) do
+          if not breaker.status:is("removed") then
+            shall.be_equal(format("Device of the feeder, against breaker %s in the panel above", breaker:called()), feeder.ocpd_rating, breaker.rating)
+          end
+        end
+      end
+    end
     -- A small main at its end does not protect the feeder from the utility's side.
     shall.not_exceed("Device of the feeder against the largest that protects it", feeder.ocpd_rating, feeder:largest_ocpd(edition))
     shall.meet_one_of {
