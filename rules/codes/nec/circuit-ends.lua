@@ -44,6 +44,14 @@ local function carries_what_its_role_says(circuit)
   end
 end
 
+-- Feeders are judged as those of the panels that name them.
+local function is_named_as_feeder(circuit, design)
+  for _, panel in ipairs(design.panels) do
+    if not panel.status:is("removed") and panel.feeder and same(panel.feeder, circuit) then return end
+  end
+  review("It is told to be a feeder, and no panel names it as its own: the designer tells which panel it feeds, since its conductors are judged with the sources behind that")
+end
+
 -- A bus and its panel are one place.
 local function is_the_connection(to, at)
   local kind = to:kind_of()
@@ -87,6 +95,7 @@ return {
     local kind = to:kind_of()
     ends_at_what_stays(to, kind, design)
     carries_what_its_role_says(circuit)
+    if circuit.role:is("feeder") then is_named_as_feeder(circuit, design) end
     if circuit.role:is("supply-side") then
       shall.be("The design connects to the supply side", design.interconnection.side:is("supply side"))
     end
