@@ -30,7 +30,7 @@ local rows = {
   { "nec/circuit-protection", "quill", "circuit:inverter-run", "largest that protects", "    ocpd_rating: 40 A", "    ocpd_rating: %s A", 10, 100, "down", true },
   { "nec/panel-spaces", "quill", "panel:main", "new breakers take", "    free_spaces: 14", "    free_spaces: %s", 1, 40, "up", true },
   { "nec/service-disconnect", "quill", "service:service", "service disconnect", "  disconnect_rating: 150 A", "  disconnect_rating: %s A", 15, 400, "up" },
-  { "nec/disconnect-fault-current", "quill", "disconnect:pv-disconnect", "Interrupting", "available_fault_current: 9.2 kA", "available_fault_current: %s kA", 1, 60, "down" },
+  { "nec/disconnect-fault-current", "quill", "disconnect:service-disconnect", "Interrupting", "available_fault_current: 9.2 kA", "available_fault_current: %s kA", 1, 60, "down" },
   { "nec/inverter-working-space", "quill", "inverter:inverter-1", "Depth", "{depth: 4 ft, width: 36 in, height: 8 ft, equipment_width: 14 in", "{depth: %s ft, width: 36 in, height: 8 ft, equipment_width: 14 in", 1, 10, "up" },
   { "nec/rapid-shutdown", "quill", "rapid_shutdown:rapid_shutdown", "outside the array", "  boundary: 1 ft", "  boundary: %s ft", 0, 20, "down" },
   { "nec/rapid-shutdown", "quill", "rapid_shutdown:rapid_shutdown", "inside the building", "  length_inside_building: 0 ft", "  length_inside_building: %s ft", 0, 20, "down" },
