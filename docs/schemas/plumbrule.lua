@@ -1305,7 +1305,7 @@ function string.len(text) end
 ---In small letters.
 ---@return string
 function string.lower(text) end
----The least and the largest number before a blank and this unit; nil where there is none.
+---The least and the largest number before this unit, with a blank between them or without; nil where there is none.
 ---@return number?, number?
 function string.numbers_before(text, unit) end
 ---A part of it.
