@@ -2,8 +2,10 @@
  *
  * Strips are measured in plan (ASCE 7, chapter 30, figures for components and cladding; the names
  * of the pieces from memory): e along the eave, r along ridge and hip, n along the rake; 3 where
- * two of them meet. From 7-22 on (secondary source: two general wind load codes agree) a gable roof
- * to 27° has no strip along the eave, and a hip roof has zone 3 along the whole eave. */
+ * two of them meet, on a low roof at each outer corner. From 7-22 on (secondary source: two general
+ * wind load codes agree) a gable roof to 27° has no strip along the eave, and a hip roof has zone 3
+ * along the whole eave. */
+#include "layout_corner.h"
 #include "layout_methods.h"
 
 #include <math.h>
@@ -82,7 +84,8 @@ static const char *zone_of_point(const struct zoning *zoning, struct point at)
     bool at_eave = is_near[LINE_EAVE], at_rake = is_near[LINE_RAKE];
     bool at_ridge = is_near[LINE_RIDGE], at_hip = is_near[LINE_HIP];
     if (is_low) {
-        if (at_eave && at_rake && least <= zoning->corner + LAYOUT_SLACK)
+        if ((at_eave && at_rake && least <= zoning->corner + LAYOUT_SLACK) ||
+            layout_at_corner(zoning->plane, &point, zoning->width, zoning->corner))
             return "3";
         return at_eave || at_rake ? "2" : zoning->inner > 0 && least > zoning->inner ? "1'" : "1";
     }
@@ -138,25 +141,6 @@ bool layout_run_attachment_zone(struct amount *results, const struct object *abo
     return true;
 }
 
-/* The part of a module in the strip along a side: within reach of it, and of its ends lengthwise.
- */
-static size_t cut_to_strip(struct point *cell, const struct place_in_plan *place, struct point from,
-                           struct point to, double reach)
-{
-    double length = flat_length(from, to);
-    double dx = (to.x - from.x) / length, dy = (to.y - from.y) / length;
-    double along = dx * from.x + dy * from.y, beside = -dy * from.x + dx * from.y;
-    size_t count = 4;
-    for (size_t i = 0; i < count; i++)
-        cell[i] = place->corners[i];
-    if (length <= 0)
-        return 0;
-    count = flat_cut(cell, count, -dy, dx, beside + reach);
-    count = flat_cut(cell, count, dy, -dx, -beside + reach);
-    count = flat_cut(cell, count, dx, dy, along + length + reach);
-    return flat_cut(cell, count, -dx, -dy, -along + reach);
-}
-
 /* Is a part of the module within reach of both lines? */
 static bool reaches_corner(const struct zoning *zoning, const struct place_in_plan *place,
                            enum line a, enum line b, const double *distances)
@@ -170,8 +154,8 @@ static bool reaches_corner(const struct zoning *zoning, const struct place_in_pl
         struct point cell[8];
         if (strcmp(plane->edges[i], line_names[a]) != 0)
             continue;
-        size_t count = cut_to_strip(cell, place, flatten(plane, plane->corners[i]),
-                                    flatten(plane, plane->corners[i + 1]), reach);
+        size_t count = layout_cut_to_strip(cell, place->corners, flatten(plane, plane->corners[i]),
+                                           flatten(plane, plane->corners[i + 1]), reach);
         struct shape part = {cell, count, true};
         if (count > 0 && distance_to(plane, &part, b) <= reach)
             return true;
@@ -201,6 +185,8 @@ static const char *zone_of_module(const struct zoning *zoning, const struct plac
     if (is_plain_gable(scheme))
         edge = distances[LINE_RAKE];
     at_eave = at_eave || (is_plain_hip(scheme) && distances[LINE_EAVE] <= reach);
+    if (is_low && layout_at_corner(zoning->plane, &place->shape, zoning->width, zoning->corner))
+        return "3";
     if (!is_gable && (at_eave || at_ridge || at_hip))
         return "3";
     if (is_low)

@@ -452,6 +452,42 @@ static void test_zones(void)
     trial_free(&trial);
 }
 
+/* The corners of a low roof, whatever its edges are called; flat, so plan and plane agree. */
+static void test_low_corners(void)
+{
+    struct trial trial = trial_new();
+    static const double notched[][2] = {{0, 0}, {10, 0}, {10, 5}, {6, 5}, {6, 9}, {0, 9}};
+    static const double half_hip[][2] = {{0, 0}, {10, 0}, {10, 4}, {4, 4}};
+    struct object *roof = add_plane(&trial, "roof", notched, 6, "eave eave eave eave eave eave", 0);
+    struct object *hip = add_plane(&trial, "hip", half_hip, 4, "eave rake ridge hip", 0);
+    struct object *model = add_model(&trial, 1, 1);
+    const struct {
+        struct object *plane;
+        double x, y;
+        const char *zone;
+    } rows[] = {
+        {roof, 0.4, 0.9, "3"}, {roof, 0.9, 0.4, "3"}, {roof, 0.6, 0.6, "2"}, {roof, 1.1, 0.3, "2"},
+        {roof, 9.8, 4.8, "3"}, {roof, 5.8, 8.8, "3"}, {roof, 5.7, 4.9, "2"}, {roof, 3, 2.5, "1'"},
+        {hip, 0.9, 0.4, "3"},  {hip, 1.4, 0.4, "2"},  {hip, 9.8, 0.2, "3"},  {hip, 2.6, 2.4, "1'"},
+    };
+    enum { SPOTS = sizeof rows / sizeof rows[0] };
+    struct object *spots[SPOTS];
+    for (size_t i = 0; i < SPOTS; i++)
+        spots[i] = add_attachment(&trial, rows[i].plane, NULL, rows[i].x, rows[i].y);
+    struct object *in_corner = add_module(&trial, roof, model, 0.4, 0.8, "portrait");
+    struct object *past_it = add_module(&trial, roof, model, 0.4, 1.1, "portrait");
+    struct object *inside = add_module(&trial, roof, model, 0.6, 0.6, "portrait");
+    struct object *at_hip = add_module(&trial, hip, model, 0.9, 0.2, "portrait");
+    trial_link(&trial);
+    for (size_t i = 0; i < SPOTS; i++)
+        CHECK_TEXT(zone_of(&trial, spots[i], "low slope", 1, 0.5, 1.2), rows[i].zone, "low corner");
+    CHECK_TEXT(zone_of(&trial, in_corner, "low slope", 1, 0.5, 1.2), "3", "reaches into it");
+    CHECK_TEXT(zone_of(&trial, past_it, "low slope", 1, 0.5, 1.2), "2", "farther along the edge");
+    CHECK_TEXT(zone_of(&trial, inside, "low slope", 1, 0.5, 1.2), "2", "deeper than the corner");
+    CHECK_TEXT(zone_of(&trial, at_hip, "low slope", 1, 0.5, 1.2), "3", "below the end of a hip");
+    trial_free(&trial);
+}
+
 static void test_tributary(void)
 {
     struct trial trial = trial_new();
@@ -619,6 +655,7 @@ int main(void)
     test_sections();
     test_escape();
     test_zones();
+    test_low_corners();
     test_tributary();
     test_direct_tributary();
     test_conservation();
