@@ -73,7 +73,7 @@ static const struct parameter zone_inputs[] = {
 static const struct parameter plan_area_result[] = {AREA_OF("plan_area", "Area in plan.")};
 static const struct parameter area_result[] = {AREA_OF("area", "Area on the surface.")};
 static const struct parameter share_result[] = {
-    NUMBER_OF("share", "Array area over the area of all planes, both in plan.")};
+    NUMBER_OF("share", "Array area over the area of all planes of the building, both in plan.")};
 static const struct parameter has_edge_result[] = {YES_OF("has_edge", "Is there such an edge?")};
 static const struct parameter clearance_results[] = {
     LENGTH_OF("clearance", "Least distance from a module, in the plane."),
@@ -159,10 +159,18 @@ const struct calculator layout_calculators[] = {
           ALL(area_result), layout_run_roof_array_area),
     ABOUT(roof, "covered_plan_area", "Area of all modules in plan.", NOTHING, ALL(plan_area_result),
           layout_run_roof_covered_plan_area),
-    ABOUT(roof, "covered_share", "Share of the whole roof that modules cover, in plan.", NOTHING,
-          ALL(share_result), layout_run_covered_share),
-    ABOUT(roof, "pathway_planes", "Planes with a strip of a width from eave to ridge.",
+    ABOUT(roof, "covered_share",
+          "Share of a building's whole roof that modules cover, in plan: the largest of all "
+          "buildings.",
+          NOTHING, ALL(share_result), layout_run_covered_share),
+    ABOUT(roof, "pathway_planes",
+          "Planes of the building with modules that have a strip of a width from eave to ridge; of "
+          "the house where what stands apart has modules, too.",
           ALL(width_and_maybe_side_input), ALL(pathway_planes_results), layout_run_pathway_planes),
+    PLANE("building_share", "Share of the whole roof of its building that modules cover, in plan.",
+          NOTHING, ALL(share_result), layout_run_building_share),
+    PLANE("stands_apart", "Does it cover what stands apart from the house, as a detached garage?",
+          NOTHING, ALL(yes_result), layout_run_stands_apart),
     PLANE("area", "Area on the surface.", NOTHING, ALL(area_result), layout_run_area),
     PLANE("plan_area", "Area in plan.", NOTHING, ALL(plan_area_result), layout_run_plan_area),
     PLANE("covered_area", "Area of its modules on the surface.", NOTHING, ALL(area_result),

@@ -32,19 +32,26 @@ static bool add_plane(struct areas *areas, struct layout_plane *plane, bool is_w
     return true;
 }
 
-static bool add_all(struct areas *areas, bool is_with_modules, struct working *working)
+/* All planes, or those of one building: the one that stands under `of`. */
+static bool add_all(struct areas *areas, const struct object *of, bool is_with_modules,
+                    struct working *working)
 {
     struct layout_plane **planes;
-    size_t count;
+    size_t count, added = 0;
     unsigned parts = LAYOUT_OUTLINE | LAYOUT_SLOPE | (is_with_modules ? LAYOUT_MODULES : 0);
     *areas = (struct areas){0, 0, 0, 0};
     if (!layout_planes_open(&planes, &count, parts, working))
         return false;
-    for (size_t i = 0; i < count; i++)
-        if (!add_plane(areas, planes[i], is_with_modules, working))
+    for (size_t i = 0; i < count; i++) {
+        bool is_of = true;
+        if (of != NULL && !layout_is_one_building(&is_of, planes[i]->object, of, working))
             return false;
+        if (is_of && !add_plane(areas, planes[i], is_with_modules, working))
+            return false;
+        added += is_of;
+    }
     working_step(working, NULL, "roof in plan: %zu planes, area times cos(slope), %.6g m² together",
-                 count, areas->roof_in_plan);
+                 added, areas->roof_in_plan);
     if (is_with_modules)
         working_step(working, NULL, "modules: %.6g m² on the surface, %.6g m² in plan",
                      areas->array, areas->array_in_plan);
@@ -56,7 +63,7 @@ bool layout_run_roof_plan_area(struct amount *results, const struct object *abou
 {
     struct areas areas;
     (void)about, (void)inputs;
-    if (!add_all(&areas, false, working))
+    if (!add_all(&areas, NULL, false, working))
         return false;
     results[0] = layout_square_metres(areas.roof_in_plan);
     return true;
@@ -67,7 +74,7 @@ bool layout_run_roof_array_area(struct amount *results, const struct object *abo
 {
     struct areas areas;
     (void)about, (void)inputs;
-    if (!add_all(&areas, true, working))
+    if (!add_all(&areas, NULL, true, working))
         return false;
     results[0] = layout_square_metres(areas.array);
     return true;
@@ -78,22 +85,57 @@ bool layout_run_roof_covered_plan_area(struct amount *results, const struct obje
 {
     struct areas areas;
     (void)about, (void)inputs;
-    if (!add_all(&areas, true, working))
+    if (!add_all(&areas, NULL, true, working))
         return false;
     results[0] = layout_square_metres(areas.array_in_plan);
+    return true;
+}
+
+/* Share of the building under a plane. */
+static bool find_share(double *share, const struct object *of, struct working *working)
+{
+    struct areas areas;
+    if (!add_all(&areas, of, true, working))
+        return false;
+    if (!(areas.roof_in_plan > 0))
+        return working_beyond(working, "the roof has no area in plan");
+    *share = areas.array_in_plan / areas.roof_in_plan;
     return true;
 }
 
 bool layout_run_covered_share(struct amount *results, const struct object *about,
                               const struct amount *inputs, struct working *working)
 {
-    struct areas areas;
+    struct layout_plane **planes;
+    size_t count;
+    double most = 0;
     (void)about, (void)inputs;
-    if (!add_all(&areas, true, working))
+    if (!layout_planes_open(&planes, &count, LAYOUT_MODULES, working))
         return false;
-    if (!(areas.roof_in_plan > 0))
+    if (count == 0)
         return working_beyond(working, "the roof has no area in plan");
-    results[0] = amount_of_number(areas.array_in_plan / areas.roof_in_plan);
+    for (size_t i = 0; i < count; i++) {
+        double share = 0;
+        bool is_told = false;
+        for (size_t j = 0; j < i && !is_told; j++)
+            if (!layout_is_one_building(&is_told, planes[i]->object, planes[j]->object, working))
+                return false;
+        if (!is_told && !find_share(&share, planes[i]->object, working))
+            return false;
+        most = fmax(most, share);
+    }
+    results[0] = amount_of_number(most);
+    return true;
+}
+
+bool layout_run_building_share(struct amount *results, const struct object *about,
+                               const struct amount *inputs, struct working *working)
+{
+    double share;
+    (void)inputs;
+    if (!find_share(&share, about, working))
+        return false;
+    results[0] = amount_of_number(share);
     return true;
 }
 

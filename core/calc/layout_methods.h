@@ -6,6 +6,7 @@
 
 calculate layout_run_roof_plan_area, layout_run_roof_array_area, layout_run_roof_covered_plan_area,
     layout_run_covered_share;
+calculate layout_run_building_share, layout_run_stands_apart;
 calculate layout_run_area, layout_run_plan_area, layout_run_covered_area,
     layout_run_covered_plan_area;
 calculate layout_run_edge_is_met, layout_run_edges_agree;
@@ -23,6 +24,13 @@ calculate layout_run_member_distance, layout_run_attachment_area, layout_run_sup
 
 struct amount layout_metres(double length);
 struct amount layout_square_metres(double area);
+/* Does the plane cover something that stands apart from the house (detached garage, carport, shade
+ * structure, accessory building)? False: stop is set. */
+bool layout_is_apart(bool *is, const struct object *plane, struct working *working);
+/* Are two planes of one building? All that does not stand apart is; what does, is with its like.
+ * False: stop is set. */
+bool layout_is_one_building(bool *is, const struct object *plane, const struct object *other,
+                            struct working *working);
 /* The widest strip on a plane, kept. False: stop is set. */
 bool layout_plane_pathway(double *width, double *bare, struct layout_plane *plane,
                           struct working *working);

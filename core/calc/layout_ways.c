@@ -118,17 +118,41 @@ bool layout_run_pathway_faces(struct amount *results, const struct object *about
     return true;
 }
 
+/* A plane of the building whose planes count: the house if it has modules, else what has. */
+static bool find_building(const struct object **out, struct layout_plane *const *planes,
+                          size_t count, struct working *working)
+{
+    *out = count > 0 ? planes[0]->object : NULL;
+    for (size_t i = count; i > 0; i--) {
+        bool is_apart;
+        if (planes[i - 1]->module_count == 0)
+            continue;
+        *out = planes[i - 1]->object;
+        if (!layout_is_apart(&is_apart, *out, working))
+            return false;
+        if (!is_apart)
+            return true;
+    }
+    return true;
+}
+
 bool layout_run_pathway_planes(struct amount *results, const struct object *about,
                                const struct amount *inputs, struct working *working)
 {
     struct layout_plane **planes;
+    const struct object *of;
     size_t count, wide = 0;
     (void)about;
-    if (!layout_planes_open(&planes, &count, LAYOUT_PATHWAY, working))
+    if (!layout_planes_open(&planes, &count, LAYOUT_PATHWAY, working) ||
+        !find_building(&of, planes, count, working))
         return false;
     for (size_t i = 0; i < count; i++) {
         double width, bare;
         bool is = true;
+        if (!layout_is_one_building(&is, planes[i]->object, of, working))
+            return false;
+        if (!is)
+            continue;
         if (!layout_plane_pathway(&width, &bare, planes[i], working))
             return false;
         if (!is_wide_enough(width, inputs[0].quantity.value))

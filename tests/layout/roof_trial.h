@@ -137,6 +137,7 @@ static inline struct object *add_plane(struct trial *trial, const char *name,
     give_points(trial, plane, SLOT_roof_plane_outline, points, count);
     give_words(trial, plane, SLOT_roof_plane_edges, edges);
     give_number(plane, SLOT_roof_plane_slope, slope);
+    give_word(plane, SLOT_roof_plane_structure, "dwelling");
     plane->facts[SLOT_roof_plane_obstructions].state = FACT_NONE;
     give_item(trial, trial->roof, SLOT_roof_planes, plane);
     return plane;

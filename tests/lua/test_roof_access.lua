@@ -101,7 +101,7 @@ function TestExemptions:test_each_and_its_switch()
   for _, case in ipairs({
     { { slope = "2/12" }, "exempt_low_slope" },
     { { structure = "detached garage" }, "exempt_detached" },
-    { { structure = "carport" }, "exempt_detached" },
+    { { structure = "carport\n      detached: yes" }, "exempt_detached" },
     { { roof_operations = "no" }, "exempt_no_roof_operations" },
   }) do
     lu.assertEquals(ridge(with(case[1])), "notApplicable", case[2])

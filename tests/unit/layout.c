@@ -105,6 +105,43 @@ static void test_areas(void)
     trial_free(&trial);
 }
 
+/* A house of two planes and a garage of two, each plane 25 m² in plan. */
+static void test_buildings(void)
+{
+    struct trial trial = trial_new();
+    struct object *front = RECTANGLE(&trial, "front"), *back = RECTANGLE(&trial, "back");
+    struct object *garage = RECTANGLE(&trial, "garage"), *lean_to = RECTANGLE(&trial, "lean-to");
+    struct object *model = add_model(&trial, 2, 1);
+    struct amount strip = metres(0.9);
+    give_word(garage, SLOT_roof_plane_structure, "detached garage");
+    give_word(lean_to, SLOT_roof_plane_structure, "carport");
+    for (int i = 0; i < 5; i++)
+        add_module(&trial, front, model, 1 + i, 1, "portrait"); /* 10 m² of 50 */
+    trial_link(&trial);
+    CHECK_NEAR(plain(&trial, front, "building_share"), 10.0 / 100, 1e-12, "front and back");
+    CHECK_NEAR(plain(&trial, back, "building_share"), 10.0 / 100, 1e-12, "from either");
+    CHECK_NEAR(plain(&trial, garage, "building_share"), 0, 1e-12, "none on the garage");
+    CHECK_NEAR(plain(&trial, trial.roof, "covered_share"), 10.0 / 100, 1e-12, "of the house");
+    CHECK_NEAR(with_length(&trial, trial.roof, "pathway_planes", 0.9), 2, 0, "of the house");
+    CHECK_NEAR(plain(&trial, garage, "stands_apart"), 1, 0, "by its name");
+    CHECK_NEAR(plain(&trial, front, "stands_apart"), 0, 0, "the house itself");
+    CHECK(stop_of(&trial, lean_to, "stands_apart", NULL, 0) == STOP_MISSING, "nobody tells");
+    fact_of(lean_to, SLOT_roof_plane_detached)->is.yes = false;
+    for (int i = 0; i < 9; i++)
+        add_module(&trial, garage, model, 0.2 + i, 1, "portrait"); /* 18 m² of 50 */
+    trial_link(&trial);
+    working_close(&trial.working);
+    CHECK_NEAR(plain(&trial, lean_to, "stands_apart"), 0, 0, "it leans on the house");
+    CHECK_NEAR(plain(&trial, front, "building_share"), 10.0 / 150, 1e-12, "and is of its roof");
+    CHECK_NEAR(plain(&trial, trial.roof, "covered_share"), 18.0 / 50, 1e-12, "the garage has more");
+    CHECK_NEAR(with_length(&trial, trial.roof, "pathway_planes", 0.9), 3, 0, "the house counts");
+    back->facts[SLOT_roof_plane_structure].state = FACT_MISSING;
+    working_close(&trial.working);
+    CHECK(stop_of(&trial, front, "building_share", NULL, 0) == STOP_MISSING, "it may be another's");
+    CHECK(stop_of(&trial, trial.roof, "pathway_planes", &strip, 1) == STOP_MISSING, "the same");
+    trial_free(&trial);
+}
+
 static void test_missing(void)
 {
     struct trial trial = trial_new();
@@ -643,6 +680,7 @@ static void test_odd_planes(void)
 int main(void)
 {
     test_areas();
+    test_buildings();
     test_missing();
     test_clearances();
     test_hip_clearance();

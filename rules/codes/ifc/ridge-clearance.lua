@@ -9,7 +9,7 @@ return {
     if book.ifc_exempt_residential_code then return false end
     if book.ifc_exempt_low_slope and plane.slope <= book.ifc_low_slope then return false end
     if book.ifc_exempt_detached
-      and (plane.structure:is("detached garage", "carport", "shade structure") or design.building.occupancy:is("accessory")) then return false end
+      and (plane.structure:is("detached garage", "carport", "shade structure") and plane:stands_apart() or design.building.occupancy:is("accessory")) then return false end
     return not book.ifc_exempt_no_roof_operations or design.building.roof_operations
   end,
   check = function(plane, book, design)
@@ -17,7 +17,7 @@ return {
     if book.ifc_ridge_setback_large > 0 * inch then
       local limit = book.ifc_ridge_coverage_limit
       if not design.building.sprinklers:is("none") then limit = book.ifc_ridge_coverage_limit_sprinklered end
-      local share = design.roof:covered_share()
+      local share = plane:building_share()
       if share < limit or same(share, limit) then
         needed = largest(needed, book.ifc_ridge_setback_small)
       else

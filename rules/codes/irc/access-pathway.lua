@@ -7,12 +7,12 @@ return {
     if plane.modules:count() < 1 or book.pathways_per_plane < 1 then return false end
     if book.exempt_low_slope and plane.slope <= book.low_slope then return false end
     if plane.slope > book.exempt_steeper_than then return false end
-    if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") then return false end
+    if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") and plane:stands_apart() then return false end
     if book.exempt_sprinklered and not design.building.sprinklers:is("none") then return false end
     return not book.exempt_no_roof_operations or design.building.roof_operations
   end,
   check = function(plane, book, design)
-    local share, area = design.roof:covered_share(), design.roof:array_area()
+    local share, area = plane:building_share(), design.roof:array_area()
     local width = book.pathway_width
     local is_little = share < book.pathway_free_coverage or same(share, book.pathway_free_coverage)
     if book.pathway_free_coverage > 0 and is_little and area <= book.pathway_free_area then

@@ -29,7 +29,7 @@ return {
       if plane.modules:count() > 0
         and not (book.exempt_low_slope and plane.slope <= book.low_slope)
         and plane.slope <= book.exempt_steeper_than
-        and not (book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure")) then
+        and not (book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") and plane:stands_apart()) then
         return true
       end
     end

@@ -7,7 +7,7 @@ return {
     if plane.modules:count() < 1 or same(book.rake_setback, 0 * inch) or not plane:has_edge("rake") then return false end
     if book.exempt_low_slope and plane.slope <= book.low_slope then return false end
     if plane.slope > book.exempt_steeper_than then return false end
-    if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") then return false end
+    if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") and plane:stands_apart() then return false end
     if book.exempt_sprinklered and not design.building.sprinklers:is("none") then return false end
     return not book.exempt_no_roof_operations or design.building.roof_operations
   end,

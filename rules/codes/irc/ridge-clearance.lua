@@ -7,12 +7,12 @@ return {
     if plane.modules:count() < 1 or not plane:has_edge("ridge") then return false end
     if book.exempt_low_slope and plane.slope <= book.low_slope then return false end
     if plane.slope > book.exempt_steeper_than then return false end
-    if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") then return false end
+    if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") and plane:stands_apart() then return false end
     if book.exempt_sprinklered and not design.building.sprinklers:is("none") then return false end
     return not book.exempt_no_roof_operations or design.building.roof_operations
   end,
   check = function(plane, book, design)
-    local share, area = design.roof:covered_share(), design.roof:array_area()
+    local share, area = plane:building_share(), design.roof:array_area()
     local limit = book.ridge_coverage_limit
     if not design.building.sprinklers:is("none") then limit = book.ridge_coverage_limit_sprinklered end
     local is_small = share < limit
