@@ -225,6 +225,11 @@ static const struct parameter framing_under_uplift_results[] = {
     UNDER_STRESSES,
 };
 
+static const struct parameter framing_array_share_results[] = {
+    GIVEN_NUMBER("share", 0, 0, "The most that one carries on a span, over its own area of roof."),
+    GIVEN_NUMBER("on_overhang", 0, 0, "Attachments past the lower support, which bring it none."),
+};
+
 #define hand_source "NDS 3.3 to 3.5, statics of a simply supported member"
 
 const struct calculator framing_calculators[] = {
@@ -256,5 +261,7 @@ const struct calculator framing_calculators[] = {
                       framing_under_uplift_results,
                       "The most bent member where wind on the array pulls at each attachment.",
                       "NDS 3.3 to 3.4, ASCE 7 2.4, statics of a simply supported member"),
+    PLAIN_METHOD(framing, array_share, framing_array_share_results,
+                 "How much of the array comes to one of its rafters or trusses.", "statics"),
     {.name = NULL},
 };

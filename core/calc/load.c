@@ -245,16 +245,29 @@ static const struct parameter existing_structure_change_inputs[] = {
                    "Roof live load where the array stands; 0 where at most 24 in are clear below."),
     GIVEN_QUANTITY("roof_area", AREA, "ft²", 1, 1e6, "Area of the roof."),
     GIVEN_QUANTITY("array_area", AREA, "ft²", 0, 1e6, "Area of the array on it."),
+    MAYBE_NUMBER("member_share", 0, 100,
+                 "Array that comes to the most loaded member, over the roof that it carries. "
+                 "Absent or less than 1: as much."),
 };
 static const struct parameter existing_structure_change_results[] = {
     GIVEN_NUMBER("change", -1, 1000, "Change of gravity load on the whole roof, as a share."),
-    GIVEN_NUMBER("member_change", -1, 1000, "The same for a member that lies below the array."),
+    GIVEN_NUMBER("member_change", -1, 1000,
+                 "The same for the member that carries most of the array."),
     GIVEN_NUMBER("lateral_change", 0, 1000,
                  "Weight of the array as a share of the roof's (walls left out)."),
     GIVEN_QUANTITY("existing", FORCE, "lbf", 0, 1e10, "Gravity load before."),
     GIVEN_QUANTITY("proposed", FORCE, "lbf", 0, 1e10, "Gravity load with the array."),
     GIVEN_QUANTITY("member_difference", PRESSURE, "psf", -200, 200,
-                   "Change per area below the array.")};
+                   "Change per area of that member.")};
+
+/* What governs a member whose attachments bring it `share` times its own area of array: the array's
+ * weight and the snow on it come through them, what walks below it does not. Psf of its own area.
+ */
+static double load_on_member(const struct amount *inputs, double share)
+{
+    double snow = share * input_in(inputs[2], "psf", 0), live = input_in(inputs[4], "psf", 0);
+    return input_in(inputs[0], "psf", 0) + share * input_in(inputs[3], "psf", 0) + fmax(live, snow);
+}
 
 /* Snow and live load do not act together, so what governs is compared with what governs. */
 static bool run_existing_structure_change(struct amount *results, const struct object *about,
@@ -274,14 +287,18 @@ static bool run_existing_structure_change(struct amount *results, const struct o
     working_step(working, "existing building codes (5 %: secondary source)",
                  "before %.4g psf x %.5g ft² = %.5g lbf; with the array %.5g lbf: %+.2f %%", before,
                  roof, existing, proposed, 100 * change);
-    working_step(working, NULL, "below the array %.4g psf after %.4g psf: %+.2f %%", below, before,
-                 100 * (below - before) / before);
+    double share = fmax(1, inputs[7].type != AMOUNT_NONE ? inputs[7].quantity.value : 1);
+    double member = load_on_member(inputs, share);
+    working_step(working, NULL,
+                 "a member that carries %.4g times its own area of array: %.4g psf after %.4g "
+                 "psf: %+.2f %%",
+                 share, member, before, 100 * (member - before) / before);
     results[0] = amount_of_number(change);
-    results[1] = amount_of_number((below - before) / before);
+    results[1] = amount_of_number((member - before) / before);
     results[2] = amount_of_number(array_dead * array / (dead * roof));
     results[3] = result_in(existing, "lbf");
     results[4] = result_in(proposed, "lbf");
-    results[5] = result_in(below - before, "psf");
+    results[5] = result_in(member - before, "psf");
     return true;
 }
 

@@ -64,7 +64,8 @@ enum {
     ARRAY_REACH
 };
 calculate run_framing_bending, run_framing_shear, run_framing_deflection,
-    run_framing_allowable_span, run_framing_under_array, run_framing_under_uplift;
+    run_framing_allowable_span, run_framing_under_array, run_framing_under_uplift,
+    run_framing_array_share;
 /* Takes a member from the facts of its framing. A truss or panel: beyond. */
 bool rafter_take(struct rafter *out, const struct object *framing, struct working *working);
 /* The worst of the framing's members under the rafter's even load and one point load for each

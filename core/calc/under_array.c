@@ -3,11 +3,11 @@
 
 #include <assert.h>
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 
 #include "layout_support.h"
 #include "placed.h"
+#include "stands.h"
 
 /* What an engineer needs to judge a member that is no plain rafter. */
 static bool refuse_kind(const char *kind, struct working *working)
@@ -99,49 +99,6 @@ bool run_framing_allowable_span(struct amount *results, const struct object *abo
     return rafter_reach(results, &rafter, live, inputs[REACH_LIMIT].quantity.value, working);
 }
 
-/* Where a load stands: on which member, in which of its spans, how far from the lower support. */
-struct stand {
-    double member, bay, at, load;
-};
-
-static int by_member(const void *a, const void *b)
-{
-    const struct stand *one = a, *other = b;
-    if (one->member < other->member || one->member > other->member)
-        return one->member < other->member ? -1 : 1;
-    return (one->bay > other->bay) - (one->bay < other->bay);
-}
-
-struct bearing {
-    double first, spacing, span; /* in */
-    double eave;                 /* y of the lower support in plan, in */
-    double cosine;
-};
-
-static bool take_bearing(struct bearing *out, const struct object *framing,
-                         const struct rafter *rafter, struct working *working)
-{
-    const struct object *plane = framing->parent;
-    struct quantity slope;
-    double overhang;
-    working_read(working, plane, SLOT_roof_plane_outline);
-    if (!object_has(plane, SLOT_roof_plane_outline))
-        return working_missing(working, plane, SLOT_roof_plane_outline);
-    if (!need_quantity(&slope, plane, SLOT_roof_plane_slope, working) ||
-        !timber_need_inches(&overhang, plane, SLOT_roof_plane_eave_overhang, working) ||
-        !timber_need_inches(&out->first, framing, SLOT_framing_first_at, working))
-        return false;
-    const struct fact *outline = object_fact(plane, SLOT_roof_plane_outline);
-    double lowest = outline->is.points[0].y;
-    for (size_t i = 1; i < outline->count; i++)
-        lowest = fmin(lowest, outline->is.points[i].y);
-    out->cosine = cos(slope.value);
-    out->eave = lowest / TIMBER_INCH * out->cosine + overhang;
-    out->spacing = rafter->member.spacing;
-    out->span = rafter->span;
-    return true;
-}
-
 /* Adds what drifts onto those attachments whose modules come that near to the ridge. */
 static bool add_drift(double *loads, const struct layout_support *support,
                       const struct object *plane, const struct amount *inputs,
@@ -201,40 +158,6 @@ static bool take_loads(double **out, size_t *count, const struct object *plane,
     return support == NULL || add_drift(*out, support, plane, inputs, working);
 }
 
-/* The attachments of the plane, by member and span; those on the overhang are left out. */
-static bool take_stands(struct stand **out, size_t *count, const struct bearing *bearing,
-                        const struct object *plane, const double *loads, struct working *working)
-{
-    const struct fact *attachments = object_fact(plane, SLOT_roof_plane_attachments);
-    size_t all = *count, outside = 0;
-    *count = 0;
-    *out = arena_take(working->arena, (all + 1) * sizeof **out);
-    if (*out == NULL)
-        return working_short(working);
-    for (size_t i = 0; i < all; i++) {
-        const struct object *attachment = attachments->is.objects[i];
-        working_read(working, attachment, SLOT_attachment_at);
-        if (!object_has(attachment, SLOT_attachment_at))
-            return working_missing(working, attachment, SLOT_attachment_at);
-        struct point at = object_fact(attachment, SLOT_attachment_at)->is.point;
-        double along = at.y / TIMBER_INCH * bearing->cosine - bearing->eave;
-        double bay = floor(along / bearing->span);
-        double member = round((at.x / TIMBER_INCH - bearing->first) / bearing->spacing);
-        if (along < 0) {
-            outside++;
-            continue;
-        }
-        (*out)[(*count)++] = (struct stand){
-            fmax(member, 0), bay, fmin(along - bay * bearing->span, bearing->span), loads[i]};
-    }
-    if (outside > 0)
-        working_step(working, NULL,
-                     "%zu attachment(s) on the overhang relieve the span and are left out of it",
-                     outside);
-    qsort(*out, *count, sizeof **out, by_member);
-    return true;
-}
-
 /* The worst of all members so far. */
 struct worst {
     double moment, shear, deflection, member;
@@ -282,7 +205,8 @@ static bool weigh_all(struct worst *worst, struct beam beam, const struct stand 
     weigh(worst, &beam, 0);
     for (size_t i = 0; i < count; i += beam.count) {
         beam.count = 0;
-        while (i + beam.count < count && by_member(&stands[i], &stands[i + beam.count]) == 0) {
+        while (i + beam.count < count &&
+               stand_by_member(&stands[i], &stands[i + beam.count]) == 0) {
             const struct stand *stand = &stands[i + beam.count];
             beam.loads[beam.count] = (struct point_load){stand->at, stand->load};
             beam.count++;
@@ -324,8 +248,8 @@ bool rafter_weigh(struct amount *results, const struct object *framing, struct r
     struct bearing bearing = {.first = 0};
     struct stand *stands = NULL;
     struct worst worst = {.moment = 0};
-    if (!take_bearing(&bearing, framing, rafter, working) ||
-        !take_stands(&stands, &count, &bearing, framing->parent, loads, working))
+    if (!bearing_take(&bearing, framing, rafter->member.spacing, rafter->span, working) ||
+        !stands_take(&stands, &count, &bearing, framing->parent, loads, working))
         return false;
     worst.has_jacks = has_jacks(framing->parent, working);
     if (!timber_member_take(&rafter->member, working))

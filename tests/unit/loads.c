@@ -93,6 +93,19 @@ static void check_existing(struct calculation *c)
                        "live_under_array 0 psf, roof_area 1000 ft², array_area 500 ft²",
                        "member_change"),
                0.06, 1e-9, "where snow governs, live load taken away offsets nothing");
+    CHECK_NEAR(run_one(c, "existing_structure_change",
+                       "dead 10 psf, roof_live 20 psf, snow 40 psf, array_dead 3 psf, "
+                       "live_under_array 0 psf, roof_area 1000 ft², array_area 500 ft², "
+                       "member_share 1.5",
+                       "member_change"),
+               (10 + 1.5 * 43 - 50) / 50, 1e-9, "attachments bring it half as much again");
+    CHECK_NEAR(result_number(c, "change"), 0.03, 1e-9, "on the whole plane it is the same");
+    CHECK_NEAR(run_one(c, "existing_structure_change",
+                       "dead 10 psf, roof_live 20 psf, snow 40 psf, array_dead 3 psf, "
+                       "live_under_array 0 psf, roof_area 1000 ft², array_area 500 ft², "
+                       "member_share 0.8",
+                       "member_change"),
+               0.06, 1e-9, "below the array no less than its own area");
     CHECK_NEAR(result_number(c, "lateral_change"), 0.15, 1e-9, "weight of array to roof");
     CHECK(!calculate_text(c, "existing_structure_change",
                           "dead 8 psf, roof_live 20 psf, snow 0 psf, array_dead 2.9 psf, "

@@ -183,10 +183,29 @@ static void test_array_load(struct trial *trial)
     double load = 30 * 60 * 40 / 144.0;
     CHECK_NEAR(trial_number(trial, "stress"), load * 60 * 84 / 144 / 7.5625, 1e-6,
                "one module on one member: Pab/L");
+    CHECK(trial_run(trial, roof.framing, "array_share", NULL), "its share of the array runs");
+    CHECK_NEAR(trial_number(trial, "share"), 60 * 40 / (24 * 144.0), 1e-9,
+               "60 in x 40 in of module on 2 ft x 12 ft of roof");
+    CHECK_NEAR(trial_number(trial, "on_overhang"), 0, 0, "none stands past the wall");
+    set_word(roof.framing, SLOT_framing_kind, "truss");
+    CHECK(trial_run(trial, roof.framing, "array_share", NULL), "trusses stand as rafters do");
+    set_word(roof.framing, SLOT_framing_kind, "purlin");
+    CHECK(!trial_run(trial, roof.framing, "array_share", NULL) &&
+              trial_stopped(trial, STOP_BEYOND, "purlin"),
+          "purlins do not");
+    set_word(roof.framing, SLOT_framing_kind, "rafter");
+    set_quantity(roof.plane, SLOT_roof_plane_eave_overhang, 70, "in");
+    CHECK(trial_run(trial, roof.framing, "array_share", NULL), "with an overhang");
+    CHECK_NEAR(trial_number(trial, "on_overhang"), 2, 0, "both stand on it");
+    CHECK_NEAR(trial_number(trial, "share"), 0, 0, "and bring the span nothing");
+    set_quantity(roof.plane, SLOT_roof_plane_eave_overhang, 0, "in");
     working_close(&trial->working); /* geometry is kept for one review; this is another design */
     link_attachments(&roof, items, 1);
     CHECK(!spread_array(trial, &roof, "30 psf") && trial_stopped(trial, STOP_BEYOND, "right"),
           "a module that nothing carries is named");
+    CHECK(!trial_run(trial, roof.framing, "array_share", NULL) &&
+              trial_stopped(trial, STOP_BEYOND, "right"),
+          "there, too");
     CHECK(!trial_run(trial, roof.framing, "under_array", "roof_load", "0 psf", "load_duration",
                      "snow", NULL) &&
               trial_stopped(trial, STOP_WRONG, "either attachment_load or array_load"),

@@ -14,11 +14,12 @@ return {
     if design.racking.gap_below_modules <= book.live_load_gap then under = 0 * psf end
     -- Balanced snow alone: a drift lies there without the array, too, and beside its larger load the array's share is smaller.
     -- All per area of the surface, so that dead load and array need no turning.
+    local framing = plane.framing
     local change, member = calc.existing_structure_change {
       dead = plane.dead_load, roof_live = live * cos(slope), snow = snow * cos(slope), array_dead = design:array_dead_load(),
       live_under_array = under * cos(slope), roof_area = plane:area(), array_area = plane:covered_area(),
+      member_share = framing:array_share(),
     }
-    local framing = plane.framing
     shall.meet_one_of {
       { "little growth", function()
           shall.not_exceed("Growth of the load on the whole plane", change, book.gravity_increase_limit)
