@@ -49,6 +49,11 @@ return {
     end
     if has_wind then blow_on_roof() end
 
+    local _, outside = framing:array_share()
+    if outside > 0 then
+      review(format("%d attachments stand on the eave's overhang, past the wall: the tails of the rafters, often notched over it, are not judged here", outside))
+    end
+
     local function compare_with(name, roof_load, array_load, duration, drift, reach)
       local stress, allowed, _, shear, shear_allowed = framing:under_array {
         roof_load = roof_load, array_load = array_load, load_duration = duration, drift = drift, reach = reach }
