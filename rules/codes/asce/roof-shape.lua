@@ -17,9 +17,13 @@ return {
     local function look(plane, edge)
       if not lone and plane:has_edge(edge) and not plane:edge_is_met(edge) then lone, lone_edge = plane, edge end
     end
+    local closed -- the first plane that has no outer edge where its water could leave
     local odd, odd_says -- the first plane that calls a shared edge otherwise than its neighbour
     for _, plane in ipairs(roof.planes) do
       if roof.shape:is("gable", "hip") then look(plane, "ridge") end
+      if not closed and not plane:has_edge("eave") and not plane:has_edge("valley") and not (roof.shape:is("flat") and plane:has_edge("rake")) then
+        closed = plane
+      end
       look(plane, "hip")
       look(plane, "valley")
       local agrees, other, edge, other_edge = plane:edges_agree()
@@ -35,6 +39,8 @@ return {
       review(format("The design says that the roof is flat, but %s has a ridge", ridge:called()))
     elseif is_met then
       review(format("The design says that the roof has one slope (monoslope), but another plane meets the ridge of %s from the other side, as on a gable roof", ridge:called()))
+    elseif closed then
+      review(format("%s has neither an eave nor a valley, where its water would leave: an outer edge is called a wall or a rake (behind a parapet it is an eave all the same), and wind is strongest along those", closed:called()))
     elseif odd then
       review(format("In plan, %s shares with another plane %s: clearances, pathways and wind follow from what an edge is", odd:called(), odd_says))
     elseif lone and same(lone_edge, "ridge") then
