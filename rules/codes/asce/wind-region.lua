@@ -1,7 +1,8 @@
 ---@type plumbrule.Rule
 return {
   title = "Wind regions that need an engineer",
-  cite = "26.5.1 (from memory), 26.5.2, 26.12.3.1 (from memory)",
+  cite = { ["7-10"] = "26.5.1 (from memory), 26.5.2, 26.10.3.1 (from memory)", ["7-16"] = "26.5.1 (from memory), 26.5.2, 26.12.3.1 (from memory)",
+    ["7-22"] = "26.5.1 (from memory), 26.5.2, 26.12.3.1 (from memory)" },
   about = "site",
   applies = function(_, _, design) return design.modules:count() > 0 end,
   check = function(site, book)

@@ -78,7 +78,8 @@ end
 ---@type plumbrule.Rule
 return {
   title = "Attachments stand on what carries them",
-  cite = "R324.4.1; NDS 12.5.1 (edge distance, from memory)",
+  cite = { ["2018"] = "R324.4.1; NDS 12.5.1 (edge distance, from memory)", ["2021"] = "R324.4.1; NDS 12.5.1 (edge distance, from memory)",
+    ["2024"] = "R329.4.1 (number from memory); NDS 12.5.1 (edge distance, from memory)" },
   about = "roof_plane",
   applies = function(plane) return plane.modules:count() > 0 end,
   check = function(plane, book, design)

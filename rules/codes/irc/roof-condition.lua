@@ -1,7 +1,8 @@
 ---@type plumbrule.Rule
 return {
   title = "State of covering, deck and framing",
-  cite = "R324.4, R908; common practice, no source for age and deck",
+  cite = { ["2018"] = "R324.4, R908; common practice, no source for age and deck", ["2021"] = "R324.4, R908; common practice, no source for age and deck",
+    ["2024"] = "R329.4 (number from memory), R908; common practice, no source for age and deck" },
   about = "roof_plane",
   applies = function(plane) return plane.modules:count() > 0 end,
   check = function(plane, book)
