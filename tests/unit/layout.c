@@ -564,6 +564,35 @@ static void test_tributary(void)
     trial_free(&trial);
 }
 
+/* Three modules from x 1 to 4; a rail that ends below the third, a line with a gap below the
+ * second, and one from edge to edge. */
+static void test_past_rails(void)
+{
+    struct trial trial = trial_new();
+    struct object *front = RECTANGLE(&trial, "front"), *bare = RECTANGLE(&trial, "bare");
+    struct object *model = add_model(&trial, 2, 1);
+    struct object *last = NULL;
+    for (int i = 0; i < 3; i++)
+        last = add_module(&trial, front, model, 1 + i, 1, "portrait");
+    static const double rails[][3] = {
+        {0.9, 1.5, 2.6}, {0.9, 2.5, 1.5}, {2.6, 2.5, 1.6}, {0.9, 2, 3.3}};
+    for (size_t i = 0; i < 4; i++)
+        add_attachment(&trial, front,
+                       add_rail(&trial, front, rails[i][0], rails[i][1], rails[i][2]),
+                       rails[i][0] + 0.3, rails[i][1]);
+    trial_link(&trial);
+    const double past[] = {0, 0, 0.5, 0};
+    for (int i = 0; i < 4; i++) {
+        struct amount count = amount_of_number(i + 1);
+        CHECK_NEAR(answer(&trial, front, "past_rails", &count, 1), past[i], 1e-12,
+                   "all three lines are asked for, then more than there are");
+    }
+    struct amount three = amount_of_number(3);
+    CHECK_TEXT(word_of(&trial, front, "past_rails", &three, 1, 1), last->path, "the third module");
+    CHECK_NEAR(answer(&trial, bare, "past_rails", &three, 1), 0, 0, "nothing lies there");
+    trial_free(&trial);
+}
+
 /* Without rails: four attachments at the corners of a pair of modules and two between them. */
 static void test_direct_tributary(void)
 {
@@ -695,6 +724,7 @@ int main(void)
     test_zones();
     test_low_corners();
     test_tributary();
+    test_past_rails();
     test_direct_tributary();
     test_conservation();
     test_faults();

@@ -1,6 +1,9 @@
 local function judge_racking(plane, racking, book)
   if racking.mounting:is("rails", "shared rails") then
     shall.be_equal(format("Modules with fewer than %d rails below them", racking.rails_per_module), plane:modules_short_of_rails(racking.rails_per_module), 0)
+    -- A clamp at each edge of a module stands on the rail.
+    local past, over = plane:past_rails(racking.rails_per_module)
+    shall.not_exceed(format("Length of %s past the end of a rail below it", over and format("module %s", over) or "a module"), past, book.rail_end_slack, inch)
     local share, apart, module = plane:least_rail_spread()
     if share < book.rail_spread_least then
       review(format("The rails below module %s lie %s apart, %.0f %% of its size across them: ask the maker where it may be clamped", module, apart, 100 * share))
