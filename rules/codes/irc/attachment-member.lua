@@ -1,6 +1,9 @@
 local function judge_racking(plane, racking, book)
   if racking.mounting:is("rails", "shared rails") then
     shall.be_equal(format("Modules with fewer than %d rails below them", racking.rails_per_module), plane:modules_short_of_rails(racking.rails_per_module), 0)
+    if racking.rails_per_module < 2 then
+      review(format("Modules are to lie on %s rail each: ask the maker whether they may be held along one line", racking.rails_per_module))
+    end
     -- A clamp at each edge of a module stands on the rail.
     local past, over = plane:past_rails(racking.rails_per_module)
     shall.not_exceed(format("Length of %s past the end of a rail below it", over and format("module %s", over) or "a module"), past, book.rail_end_slack, inch)
