@@ -12,6 +12,9 @@ return {
     }
     shall.be("The ladder is tied", jobsite.ladder_tied)
     shall.not_exceed("Base of the ladder over its working length", jobsite.ladder_base_ratio, book.ladder_base_ratio)
+    if jobsite.ladder_base_ratio < book.ladder_base_least then
+      review(format("The base of the ladder stands out %.2f of its working length, steeper than about a quarter: it tips backwards", jobsite.ladder_base_ratio))
+    end
     shall.be("Modules go up by hoist, not by ladder", jobsite.modules_by_hoist)
   end,
   remedy = "Set the ladder one foot out for every four up, three feet above the edge, tied.",
