@@ -157,15 +157,33 @@ static bool open_wind(struct wind_place *place, struct layout_plane **plane,
            layout_plane_open(plane, about, LAYOUT_MODULES | LAYOUT_EDGES | LAYOUT_SLOPE, working);
 }
 
+/* Wind gets below the roof of what is open, whatever the house is. */
+static bool is_closed_below(const struct wind_place *place, struct working *working)
+{
+    static const char *const open[] = {"porch", "carport", "shade structure"};
+    const char *structure;
+    if (strcmp(place->enclosure, "open") == 0)
+        return working_beyond(working,
+                              "no wind pressures of ASCE 7 are at hand for an open building");
+    if (!need_word(&structure, place->plane, SLOT_roof_plane_structure, working))
+        return false;
+    for (size_t i = 0; i < sizeof open / sizeof open[0]; i++)
+        if (strcmp(structure, open[i]) == 0)
+            return working_beyond(working,
+                                  "no wind pressures of ASCE 7 are at hand for the roof of a %s, "
+                                  "which is open below",
+                                  structure);
+    return true;
+}
+
 /* Are the wind's pressures at hand for the plane as it is and for all that lies on it? False: stop
  * says why not. */
 static bool find_wind(const struct wind_place *place, struct layout_plane *plane,
                       struct amount edition, struct working *working)
 {
     struct amount down;
-    if (strcmp(place->enclosure, "open") == 0)
-        return working_beyond(working,
-                              "no wind pressures of ASCE 7 are at hand for an open building");
+    if (!is_closed_below(place, working))
+        return false;
     if (number_compare(place->height.value / foot, highest_building) > 0)
         return working_beyond(working,
                               "mean roof height is %.4g ft; the wind figures at hand are for "
