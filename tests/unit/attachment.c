@@ -323,7 +323,7 @@ static void test_rows(void)
                   one->name);
             count++;
         }
-    CHECK(count == 30, "all calculators of connections and framing");
+    CHECK(count == 31, "all calculators of connections and framing");
 }
 
 int main(void)
