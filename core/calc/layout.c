@@ -135,6 +135,10 @@ static const struct parameter past_rails_results[] = {
     LENGTH_OF("distance", "The longest part of a module without a rail below it; 0 where each "
                           "reaches from edge to edge."),
     NAME_OF("module", "The module.")};
+static const struct parameter rail_overhang_results[] = {
+    NUMBER_OF("share", "The part of a module past the outermost rail below it, as a share of its "
+                       "size across the rails: the most of all modules."),
+    LENGTH_OF("distance", "That part."), NAME_OF("module", "The first module with it.")};
 static const struct parameter rail_spread_results[] = {
     NUMBER_OF("share", "Distance of the outermost rails below a module, as a share of its size "
                        "across them: the least of all modules with two; 1 without any."),
@@ -225,6 +229,8 @@ const struct calculator layout_calculators[] = {
           ALL(rails_input), ALL(short_of_rails_results), layout_run_short_of_rails),
     PLANE("past_rails", "How far a module stands out past the ends of the rails below it.",
           ALL(rails_input), ALL(past_rails_results), layout_run_past_rails),
+    PLANE("largest_rail_overhang", "How far a module stands out past the outermost rail below it.",
+          NOTHING, ALL(rail_overhang_results), layout_run_rail_overhang),
     PLANE("least_rail_spread", "How near together the rails below a module lie.", NOTHING,
           ALL(rail_spread_results), layout_run_rail_spread),
     ABOUT(escape_opening, "clear_below", "Is the roof straight below the opening free of modules?",

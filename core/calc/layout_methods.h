@@ -19,8 +19,9 @@ calculate layout_run_clear_below, layout_run_clear_width_below;
 calculate layout_run_attachment_zone, layout_run_module_zone, layout_run_edge_distance,
     layout_run_neighbour_distance;
 calculate layout_run_member_distance, layout_run_attachment_area, layout_run_supported_area,
-    layout_run_unsupported, layout_run_short_of_rails, layout_run_past_rails, layout_run_rail_span,
-    layout_run_rail_spread, layout_run_rail_cantilever;
+    layout_run_unsupported, layout_run_short_of_rails, layout_run_past_rails,
+    layout_run_rail_overhang, layout_run_rail_span, layout_run_rail_spread,
+    layout_run_rail_cantilever;
 
 struct amount layout_metres(double length);
 struct amount layout_square_metres(double area);

@@ -1,4 +1,4 @@
-/* How far modules stand out past the ends of the rails below them. */
+/* How far modules stand out past the rails below them, along them and across. */
 #include "layout_methods.h"
 
 #include <math.h>
@@ -89,5 +89,28 @@ bool layout_run_past_rails(struct amount *results, const struct object *about,
         results[1] = amount_of_word(plane->modules[i].object->path);
     }
     results[0] = layout_metres(most);
+    return true;
+}
+
+bool layout_run_rail_overhang(struct amount *results, const struct object *about,
+                              const struct amount *inputs, struct working *working)
+{
+    struct layout_plane *plane;
+    const struct layout_support *support;
+    double most = 0;
+    (void)inputs;
+    if (!layout_support_open(&support, &plane, about, working))
+        return false;
+    results[1] = layout_metres(0);
+    for (size_t i = 0; support->rail_count > 0 && i < plane->module_count; i++) {
+        struct seat seat = seat_of(support, &plane->modules[i]);
+        double share = support->overhangs[i] / (seat.high - seat.low);
+        if (share <= most)
+            continue;
+        most = share;
+        results[1] = layout_metres(support->overhangs[i]);
+        results[2] = amount_of_word(plane->modules[i].object->path);
+    }
+    results[0] = amount_of_number(most);
     return true;
 }

@@ -211,8 +211,9 @@ static void share_strip(struct layout_support *support, const struct stretch *mo
     }
 }
 
-/* How many lines of rails carry it, and how far apart the outermost lie. */
-static size_t share_by_rails(double *spread, struct layout_support *support,
+/* How many lines of rails carry it, how far apart the outermost lie, and how far it stands out past
+ * them. */
+static size_t share_by_rails(double *spread, double *overhang, struct layout_support *support,
                              const struct layout_module *module)
 {
     double low = INFINITY, high = -INFINITY;
@@ -233,6 +234,7 @@ static size_t share_by_rails(double *spread, struct layout_support *support,
         lines++;
     }
     *spread = lines > 1 ? high - low : 0;
+    *overhang = lines > 0 ? fmax(low - stretch.low, stretch.high - high) : 0;
     return lines;
 }
 
@@ -280,7 +282,10 @@ static bool share_all(struct layout_support *out, const struct layout_plane *pla
     out->is_carried = arena_take(working->layout->arena, plane->module_count * sizeof(bool));
     out->lines = arena_take(working->layout->arena, plane->module_count * sizeof *out->lines);
     out->spreads = arena_take(working->layout->arena, plane->module_count * sizeof *out->spreads);
-    if (out->is_carried == NULL || out->lines == NULL || out->spreads == NULL)
+    out->overhangs =
+        arena_take(working->layout->arena, plane->module_count * sizeof *out->overhangs);
+    if (out->is_carried == NULL || out->lines == NULL || out->spreads == NULL ||
+        out->overhangs == NULL)
         return working_short(working);
     find_lines(out);
     if (!line_up(out, working))
@@ -288,8 +293,8 @@ static bool share_all(struct layout_support *out, const struct layout_plane *pla
     for (size_t i = 0; i < plane->module_count; i++) {
         const struct layout_module *module = &plane->modules[i];
         if (out->rail_count > 0)
-            out->is_carried[i] =
-                (out->lines[i] = share_by_rails(&out->spreads[i], out, module)) > 0;
+            out->is_carried[i] = (out->lines[i] = share_by_rails(
+                                      &out->spreads[i], &out->overhangs[i], out, module)) > 0;
         else if (!share_directly(out, module, &out->lines[i], working))
             return false;
         else

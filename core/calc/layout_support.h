@@ -40,10 +40,11 @@ struct layout_support {
     struct layout_standing *standings; /* of all attachments, line by line in their order there */
     struct layout_rail *rails;
     size_t rail_count;
-    bool runs_up;     /* rails run up the slope, else along the eave */
-    bool *is_carried; /* by module of the plane */
-    size_t *lines;    /* by module: how many lines of rails carry it; without rails attachments */
-    double *spreads;  /* by module: from the outermost of them to the other, m */
+    bool runs_up;      /* rails run up the slope, else along the eave */
+    bool *is_carried;  /* by module of the plane */
+    size_t *lines;     /* by module: how many lines of rails carry it; without rails attachments */
+    double *spreads;   /* by module: from the outermost of them to the other, m */
+    double *overhangs; /* by module: how far it stands out past the outermost, m; 0 without rails */
     double carried_area;
 };
 

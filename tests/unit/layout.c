@@ -590,6 +590,13 @@ static void test_past_rails(void)
     struct amount three = amount_of_number(3);
     CHECK_TEXT(word_of(&trial, front, "past_rails", &three, 1, 1), last->path, "the third module");
     CHECK_NEAR(answer(&trial, bare, "past_rails", &three, 1), 0, 0, "nothing lies there");
+    CHECK_NEAR(plain(&trial, front, "largest_rail_overhang"), 0.25, 1e-12, "y 1 to 1.5, of 2");
+    CHECK_NEAR(plain(&trial, bare, "largest_rail_overhang"), 0, 0, "nothing lies there");
+    struct object *far = add_module(&trial, front, model, 1, 1.3, "portrait"); /* y to 3.3 */
+    trial_link(&trial);
+    working_close(&trial.working);
+    CHECK_NEAR(plain(&trial, front, "largest_rail_overhang"), 0.4, 1e-12, "2.5 to 3.3");
+    CHECK_TEXT(word_of(&trial, front, "largest_rail_overhang", NULL, 0, 2), far->path, "that one");
     trial_free(&trial);
 }
 

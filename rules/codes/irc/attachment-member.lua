@@ -11,6 +11,10 @@ local function judge_racking(plane, racking, book)
     if share < book.rail_spread_least then
       review(format("The rails below module %s lie %s apart, %.0f %% of its size across them: ask the maker where it may be clamped", module, apart, 100 * share))
     end
+    local out, reach, outer = plane:largest_rail_overhang()
+    if out > book.rail_overhang_most then
+      review(format("Module %s stands out %s past the outermost rail below it, %.0f %% of its size across them: ask the maker where it may be clamped", outer, reach, 100 * out))
+    end
   end
   if racking.mounting:is("rail-less", "seam clamps") then
     if plane.rails:count() > 0 then
