@@ -96,7 +96,8 @@ static const struct parameter neighbour_pathway_results[] = {
 static const struct parameter pathway_count_result[] = {
     NUMBER_OF("count", "Strips side by side that do not overlap.")};
 static const struct parameter pathway_planes_results[] = {
-    NUMBER_OF("count", "Planes with such a strip."), NAME_OF("plane", "The first of them.")};
+    NUMBER_OF("count", "Planes with such a strip."), NAME_OF("plane", "The first of them."),
+    NUMBER_OF("planes", "Planes that the building has.")};
 static const struct parameter yes_result[] = {YES_OF("is_so", "Is it so?")};
 static const struct parameter edges_agree_results[] = {
     YES_OF("is_so", "Is it so?"), NAME_OF("plane", "The other plane, where it is not."),

@@ -141,7 +141,7 @@ bool layout_run_pathway_planes(struct amount *results, const struct object *abou
 {
     struct layout_plane **planes;
     const struct object *of;
-    size_t count, wide = 0;
+    size_t count, wide = 0, all = 0;
     (void)about;
     if (!layout_planes_open(&planes, &count, LAYOUT_PATHWAY, working) ||
         !find_building(&of, planes, count, working))
@@ -153,6 +153,7 @@ bool layout_run_pathway_planes(struct amount *results, const struct object *abou
             return false;
         if (!is)
             continue;
+        all++;
         if (!layout_plane_pathway(&width, &bare, planes[i], working))
             return false;
         if (!is_wide_enough(width, inputs[0].quantity.value))
@@ -164,5 +165,6 @@ bool layout_run_pathway_planes(struct amount *results, const struct object *abou
             results[1] = amount_of_word(planes[i]->object->path);
     }
     results[0] = amount_of_number((double)wide);
+    results[2] = amount_of_number((double)all);
     return true;
 }

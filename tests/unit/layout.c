@@ -123,6 +123,10 @@ static void test_buildings(void)
     CHECK_NEAR(plain(&trial, garage, "building_share"), 0, 1e-12, "none on the garage");
     CHECK_NEAR(plain(&trial, trial.roof, "covered_share"), 10.0 / 100, 1e-12, "of the house");
     CHECK_NEAR(with_length(&trial, trial.roof, "pathway_planes", 0.9), 2, 0, "of the house");
+    struct amount planes[CALCULATOR_RESULTS];
+    CHECK(ask(planes, &trial, trial.roof, "pathway_planes", &strip, 1) &&
+              fabs(planes[2].quantity.value - 2) < 1e-9,
+          "which has two planes");
     CHECK_NEAR(plain(&trial, garage, "stands_apart"), 1, 0, "by its name");
     CHECK_NEAR(plain(&trial, front, "stands_apart"), 0, 0, "the house itself");
     CHECK(stop_of(&trial, lean_to, "stands_apart", NULL, 0) == STOP_MISSING, "nobody tells");
