@@ -9,7 +9,7 @@ return {
     local speed, ground_snow = book.basic_wind_speed, book.ground_snow_load
     if book.site_wind_study then speed = design.site.basic_wind_speed end
     if book.site_snow_study then ground_snow = design.site.ground_snow_load end
-    local dead, has_wind = design:array_dead_load(), plane:has_wind(edition)
+    local dead, has_wind = plane:array_dead_load(), plane:has_wind(edition)
     local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
     local joint, joint_holds -- what pushes an attachment along the slope comes through it
     if design.racking.mounting:is("rails", "shared rails") then

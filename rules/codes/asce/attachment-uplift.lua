@@ -9,7 +9,7 @@ return {
   check = function(plane, book, design)
     local edition, speed = book:edition("asce"), book.basic_wind_speed
     if book.site_wind_study then speed = design.site.basic_wind_speed end
-    local dead = design:array_dead_load()
+    local dead = plane:array_dead_load()
     local joint, joint_holds -- what joins the array to its attachments: all that lifts one goes through it
     if design.racking.mounting:is("rails", "shared rails") then
       joint, joint_holds = "rail connection", design.racking.model.connection_uplift

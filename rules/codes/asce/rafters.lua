@@ -12,7 +12,7 @@ return {
     local snow = plane:snow_load(edition, basis, ground_snow, book.roof_snow_minimum)
     -- Snow of a strength-level map counts seven tenths beside allowable stresses.
     if same(basis, "strength level") then snow = 0.7 * snow end
-    local live, array = book.roof_live_load, design:array_dead_load()
+    local live, array = book.roof_live_load, plane:array_dead_load()
     local bend_share = book.rafter_deflection -- the span over what it may bend
     if framing.ceiling_attached or plane.slope <= book.rafter_deflection_slope then bend_share = book.rafter_deflection_ceiling end
 

@@ -60,7 +60,7 @@ return {
     local speed, ground_snow = book.basic_wind_speed, book.ground_snow_load
     if book.site_wind_study then speed = design.site.basic_wind_speed end
     if book.site_snow_study then ground_snow = design.site.ground_snow_load end
-    local dead = design:array_dead_load()
+    local dead = plane:array_dead_load()
     local snow = plane:snow_load(book:edition("asce"), basis, ground_snow, book.roof_snow_minimum)
     local function judge(under, drifted, reach)
       local bare, empty, beyond, span, cantilever

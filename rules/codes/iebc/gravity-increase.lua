@@ -16,7 +16,7 @@ return {
     -- All per area of the surface, so that dead load and array need no turning.
     local framing = plane.framing
     local change, member = calc.existing_structure_change {
-      dead = plane.dead_load, roof_live = live * cos(slope), snow = snow * cos(slope), array_dead = design:array_dead_load(),
+      dead = plane.dead_load, roof_live = live * cos(slope), snow = snow * cos(slope), array_dead = plane:array_dead_load(),
       live_under_array = under * cos(slope), roof_area = plane:area(), array_area = plane:covered_area(),
       member_share = framing:array_share(),
     }
@@ -26,7 +26,7 @@ return {
           shall.not_exceed("Growth of the load on a member below the array", member, book.gravity_increase_limit)
         end },
       { "the members carry it", function()
-          local dead, array = plane.dead_load / cos(slope), design:array_dead_load()
+          local dead, array = plane.dead_load / cos(slope), plane:array_dead_load()
           local function carry(name, given)
             local _, _, ratio = framing:under_array(given)
             shall.not_exceed(format("Stress over design value of the most loaded member under %s", name), ratio, 1)

@@ -14,7 +14,13 @@ return {
   about = "design",
   applies = function(design) return design.modules:count() > 0 end,
   check = function(design, book)
-    local load = design:array_dead_load()
+    local load = 0 * psf -- where it is heaviest
+    for _, plane in ipairs(design.roof.planes) do
+      if plane.modules:count() > 0 then
+        local here = plane:array_dead_load()
+        load = largest(load, here)
+      end
+    end
     shall.be_more_than("Attachments", design.racking.attachments:count(), 0)
     if load > book.array_dead_load_limit then
       review("The array is heavier than light framing takes without a study", load, book.array_dead_load_limit)
