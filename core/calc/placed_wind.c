@@ -100,8 +100,22 @@ double placed_edge_distance(const struct placed_spot *spot)
     return spot->module->edge_distance = spot->module->is_over_edge ? 0 : least;
 }
 
-/* May the section for panels parallel to the roof be used? 7-10 has none, and its practice takes
- * the roof's own pressure for panels that lie flat on it. */
+/* 7-10 has no section for panels; its practice takes the roof's own pressure for those that lie
+ * flat and near it, as later editions mean it: up to 2° and 10 in. */
+static bool is_covered_by_practice(const struct wind_place *place, struct working *working)
+{
+    double above = place->above.value / foot * 12;
+    if (number_compare(place->tilt.value, 2 * acos(-1) / 180) > 0)
+        return working_beyond(working, "the panels are tilted against the roof, and no pressures "
+                                       "of ASCE 7-10 are at hand for such");
+    return number_compare(above, 10) <= 0 ||
+           working_beyond(working,
+                          "the panels stand %.4g in above the roof, and no pressures of ASCE 7-10 "
+                          "are at hand for more than 10 in",
+                          above);
+}
+
+/* May the section for panels parallel to the roof be used? */
 bool placed_is_covered(const struct wind_place *place, const struct placed_spot *spot,
                        struct amount edition, struct working *working)
 {
@@ -120,10 +134,7 @@ bool placed_is_covered(const struct wind_place *place, const struct placed_spot 
                               result_in(longer / foot, "ft"),
                               result_in(fmin(placed_edge_distance(spot) / foot * 12, 20000), "in")};
     if (edition_of(edition) == ASCE_7_10)
-        return number_compare(place->tilt.value, 2 * acos(-1) / 180) <= 0 ||
-               working_beyond(working,
-                              "the panels are tilted against the roof, and no pressures of "
-                              "ASCE 7-10 are at hand for such");
+        return is_covered_by_practice(place, working);
     return placed_ask(results, wind_calculators, "parallel_section", NULL, inputs, 7, working);
 }
 
