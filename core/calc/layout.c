@@ -104,6 +104,7 @@ static const struct parameter edges_agree_results[] = {
     NAME_OF("edge", "What this plane calls the edge."),
     NAME_OF("other", "What the other one calls it.")};
 static const struct parameter section_count_result[] = {NUMBER_OF("count", "Sections.")};
+static const struct parameter module_count_result[] = {NUMBER_OF("count", "Modules.")};
 static const struct parameter section_length_results[] = {
     LENGTH_OF("length", "Longer reach of the largest section."),
     LENGTH_OF("along_eave", "Longest reach of a section along the eave."),
@@ -180,6 +181,8 @@ const struct calculator layout_calculators[] = {
           NOTHING, ALL(share_result), layout_run_building_share),
     PLANE("stands_apart", "Does it cover what stands apart from the house, as a detached garage?",
           NOTHING, ALL(yes_result), layout_run_stands_apart),
+    PLANE("module_count", "Modules that lie on it when the work is done: none to be removed.",
+          NOTHING, ALL(module_count_result), layout_run_module_count),
     PLANE("area", "Area on the surface.", NOTHING, ALL(area_result), layout_run_area),
     PLANE("plan_area", "Area in plan.", NOTHING, ALL(plan_area_result), layout_run_plan_area),
     PLANE("covered_area", "Area of its modules on the surface.", NOTHING, ALL(area_result),

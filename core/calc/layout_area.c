@@ -192,3 +192,14 @@ bool layout_run_covered_plan_area(struct amount *results, const struct object *a
     results[0] = layout_square_metres(areas.array_in_plan);
     return true;
 }
+
+bool layout_run_module_count(struct amount *results, const struct object *about,
+                             const struct amount *inputs, struct working *working)
+{
+    struct layout_plane *plane;
+    (void)inputs;
+    if (!layout_plane_open(&plane, about, LAYOUT_MODULES, working))
+        return false;
+    results[0] = amount_of_number((double)plane->module_count);
+    return true;
+}

@@ -101,6 +101,7 @@ static void test_areas(void)
     CHECK_NEAR(plain(&trial, trial.roof, "covered_share"), 7.5 / 100, 1e-12,
                "of all planes, those without modules too");
     CHECK_NEAR(plain(&trial, front, "modules_overlapping"), 1, 0, "one pair laps");
+    CHECK_NEAR(plain(&trial, front, "module_count"), 3, 0, "the one to be removed is none");
     CHECK(trial.working.step_count > 0 && trial.working.read_count > 5, "steps and reads are kept");
     trial_free(&trial);
 }

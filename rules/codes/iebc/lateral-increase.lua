@@ -11,7 +11,7 @@ return {
       local building = house
       if plane:stands_apart() then building = apart end
       building.weight = building.weight + plane.dead_load * plane:area()
-      if plane.modules:count() > 0 then building.array = building.array + plane:array_dead_load() * plane:covered_area() end
+      if plane:module_count() > 0 then building.array = building.array + plane:array_dead_load() * plane:covered_area() end
     end
     local share = 0
     for _, building in ipairs({ house, apart }) do

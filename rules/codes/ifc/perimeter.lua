@@ -6,6 +6,7 @@ return {
   applies = function(plane, _, design)
     return plane.modules:count() > 0
       and not design.building.occupancy:is("one-family dwelling", "two-family dwelling", "townhouse", "accessory")
+      and plane:module_count() > 0
   end,
   check = function(plane, book, design)
     local needed = book.ifc_perimeter

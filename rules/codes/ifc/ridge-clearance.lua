@@ -10,7 +10,7 @@ return {
     if book.ifc_exempt_low_slope and plane.slope <= book.ifc_low_slope then return false end
     if book.ifc_exempt_detached
       and (plane.structure:is("detached garage", "carport", "shade structure") and plane:stands_apart() or design.building.occupancy:is("accessory")) then return false end
-    return not book.ifc_exempt_no_roof_operations or design.building.roof_operations
+    return (not book.ifc_exempt_no_roof_operations or design.building.roof_operations) and plane:module_count() > 0
   end,
   check = function(plane, book, design)
     local needed = book.ifc_ridge_setback

@@ -16,7 +16,7 @@ return {
   check = function(design, book)
     local load = 0 * psf -- where it is heaviest
     for _, plane in ipairs(design.roof.planes) do
-      if plane.modules:count() > 0 then
+      if plane:module_count() > 0 then
         local here = plane:array_dead_load()
         load = largest(load, here)
       end

@@ -9,7 +9,7 @@ return {
     if plane.slope > book.exempt_steeper_than then return false end
     if book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") and plane:stands_apart() then return false end
     if book.exempt_sprinklered and not design.building.sprinklers:is("none") then return false end
-    return not book.exempt_no_roof_operations or design.building.roof_operations
+    return (not book.exempt_no_roof_operations or design.building.roof_operations) and plane:module_count() > 0
   end,
   check = function(plane, book)
     shall.be_at_least("Clear width along the rake", plane:clearance("rake"), book.rake_setback, inch)
