@@ -136,8 +136,8 @@
 ---@field plan_area fun(self): plumbrule.quantity Area of all planes in plan.
 ---@field array_area fun(self): plumbrule.quantity Area of all modules on the surface, each spot once.
 ---@field covered_plan_area fun(self): plumbrule.quantity Area of all modules in plan.
----@field covered_share fun(self): number Share of the whole roof that modules cover, in plan.
----@field pathway_planes fun(self, width: any, side?: any): number, any Planes with a strip of a width from eave to ridge.
+---@field covered_share fun(self): number Share of a building's whole roof that modules cover, in plan: the largest of all buildings.
+---@field pathway_planes fun(self, width: any, side?: any): number, any, number Planes of the building with modules that have a strip of a width from eave to ridge; of the house where what stands apart has modules, too.
 
 ---@class (exact) plumbrule.roof_plane One flat piece of the roof.
 ---@field edges plumbrule.words Kind of each edge, one per side of the outline: the first runs from its first corner to its second.
@@ -167,6 +167,9 @@
 ---@field array_area fun(self): plumbrule.quantity, number Area of the modules on the plane.
 ---@field array_dead_load fun(self): plumbrule.quantity, plumbrule.quantity, plumbrule.quantity Weight of the array on the plane per its area.
 ---@field least_dead_load fun(self): plumbrule.quantity What covering and deck of the plane weigh at least.
+---@field building_share fun(self): number Share of the whole roof of its building that modules cover, in plan.
+---@field stands_apart fun(self): boolean Does it cover what stands apart from the house, as a detached garage?
+---@field module_count fun(self): number Modules that lie on it when the work is done: none to be removed.
 ---@field area fun(self): plumbrule.quantity Area on the surface.
 ---@field plan_area fun(self): plumbrule.quantity Area in plan.
 ---@field covered_area fun(self): plumbrule.quantity Area of its modules on the surface.
@@ -190,6 +193,8 @@
 ---@field supported_area fun(self): plumbrule.quantity, plumbrule.quantity, any Module area that attachments carry; the whole array's if all is held.
 ---@field unsupported_modules fun(self): number, any Modules that no attachment carries.
 ---@field modules_short_of_rails fun(self, rails: any): number, any Modules with fewer rails below them, or without rails fewer attachments at them, than are asked for.
+---@field past_rails fun(self, rails: any): plumbrule.quantity, any How far a module stands out past the ends of the rails below it.
+---@field largest_rail_overhang fun(self): number, plumbrule.quantity, any How far a module stands out past the outermost rail below it.
 ---@field least_rail_spread fun(self): number, plumbrule.quantity, any How near together the rails below a module lie.
 ---@field array_wind_down fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, number, plumbrule.quantity Largest wind towards the roof on what any attachment of the plane carries, ultimate.
 ---@field find_wind fun(self, edition: any): boolean Whether wind on the plane's array is covered by the figures at hand; else a person judges.
@@ -228,6 +233,7 @@
 ---@field allowable_span fun(self, live: any, dead: any, load_duration: any, deflection_limit: any, basis?: any): plumbrule.quantity, any, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity How far its rafters may span.
 ---@field under_array fun(self, roof_load: any, load_duration: any, attachment_load?: any, array_load?: any, basis?: any, drift?: any, reach?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity, plumbrule.quantity, plumbrule.quantity, number, number The most loaded member, each attachment a point load on the one below it.
 ---@field under_uplift fun(self, edition: any, speed: any, roof_dead: any, array_dead: any, minimum?: any): plumbrule.quantity, plumbrule.quantity, number, plumbrule.quantity, plumbrule.quantity The most bent member where wind on the array pulls at each attachment.
+---@field array_share fun(self): number, number How much of the array comes to one of its rafters or trusses.
 ---@field wind_down fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, number, plumbrule.quantity Wind towards the roof on its rafters without the array, ultimate.
 
 ---@class (exact) plumbrule.module One photovoltaic module where it lies.
