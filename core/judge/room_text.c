@@ -81,29 +81,39 @@ static bool is_letter(char byte)
     return (byte >= 'a' && byte <= 'z') || (byte >= 'A' && byte <= 'Z');
 }
 
-/* string.numbers_before(text, unit): the least and the largest number that the unit follows, right
- * away or after a blank, as in "32 A" and "32A"; nil: there is none. The unit ends where no letter
- * follows it. */
+/* Does the unit stand behind the number that ends before `at`, right away or after a blank? It ends
+ * where no letter follows it. */
+static bool is_unit_at(const char *text, size_t length, size_t at, const char *unit,
+                       size_t unit_length)
+{
+    size_t from = text[at] == ' ' ? at + 1 : at;
+    const char *after = text + from + unit_length;
+    return from + unit_length <= length && memcmp(text + from, unit, unit_length) == 0 &&
+           (after == text + length || !is_letter(*after));
+}
+
+/* string.numbers_before(text, unit, …): the least and the largest number that one of the units
+ * follows, as in "32 A" and "32A"; nil: there is none. */
 static int text_numbers_before(lua_State *lua)
 {
     size_t length, unit_length;
     const char *text = luaL_checklstring(lua, 1, &length);
-    const char *unit = luaL_checklstring(lua, 2, &unit_length);
-    double least = INFINITY, most = -INFINITY;
-    for (size_t at = 1; at + unit_length <= length; at++) {
-        size_t from = text[at] == ' ' ? at + 1 : at;
-        const char *after = text + from + unit_length;
-        double number;
-        room_charge(lua, 1 + unit_length / 16);
-        if (text[at - 1] < '0' || text[at - 1] > '9' || from + unit_length > length ||
-            memcmp(text + from, unit, unit_length) != 0 ||
-            (after < text + length && is_letter(*after)))
-            continue;
-        size_t begin = number_begin(text, at);
-        if (!number_read(&number, text + begin, at - begin))
-            continue;
-        least = number < least ? number : least;
-        most = number > most ? number : most;
+    int top = lua_gettop(lua);
+    double least = INFINITY, most = -INFINITY, number;
+    luaL_checkstring(lua, 2);
+    for (int i = 2; i <= top; i++) {
+        const char *unit = luaL_checklstring(lua, i, &unit_length);
+        for (size_t at = 1; at + unit_length <= length; at++) {
+            room_charge(lua, 1 + unit_length / 16);
+            if (text[at - 1] < '0' || text[at - 1] > '9' ||
+                !is_unit_at(text, length, at, unit, unit_length))
+                continue;
+            size_t begin = number_begin(text, at);
+            if (!number_read(&number, text + begin, at - begin))
+                continue;
+            least = number < least ? number : least;
+            most = number > most ? number : most;
+        }
     }
     if (least > most) {
         lua_pushnil(lua);

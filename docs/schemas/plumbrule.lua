@@ -1311,9 +1311,9 @@ function string.len(text) end
 ---In small letters.
 ---@return string
 function string.lower(text) end
----The least and the largest number before this unit, with a blank between them or without; nil where there is none.
+---The least and the largest number before one of these units, with a blank between or without; nil where there is none.
 ---@return number?, number?
-function string.numbers_before(text, unit) end
+function string.numbers_before(text, unit, ...) end
 ---A part of it.
 ---@return string
 function string.sub(text, first, last) end

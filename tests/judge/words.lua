@@ -202,15 +202,17 @@ local text_words = {
   lower = function(text) return (text:gsub("%u", function(letter) return letter:lower() end)) end,
   upper = function(text) return (text:gsub("%l", function(letter) return letter:upper() end)) end,
   contains = function(text, piece) return text:find(piece, 1, true) ~= nil end,
-  numbers_before = function(text, unit)
+  numbers_before = function(text, ...)
     local least, most
     for at = 2, #text do
       local digits = text:sub(1, at - 1):match("[%d.]*%d$")
       local number = digits and tonumber((digits:gsub("^%.+", "")))
       local from = text:sub(at, at) == " " and at + 1 or at
-      local to = from + #unit - 1
-      if number and text:sub(from, to) == unit and not text:sub(to + 1, to + 1):find("%a") then
-        least, most = math.min(least or number, number), math.max(most or number, number)
+      for _, unit in ipairs { ... } do
+        local to = from + #unit - 1
+        if number and text:sub(from, to) == unit and not text:sub(to + 1, to + 1):find("%a") then
+          least, most = math.min(least or number, number), math.max(most or number, number)
+        end
       end
     end
     return least, most

@@ -1,15 +1,7 @@
 -- From memory: 2017 asks for short-circuit current and arc flash too; dwellings are spared those from 2020.
--- The least and the largest number before a unit, in whichever way of writing it: "32 A", "240 VAC", "480V".
-local function numbers(text, units)
-  local least, most
-  for _, unit in ipairs(units) do
-    local low, high = string.numbers_before(string.upper(text), unit)
-    if low then least, most = smallest(least or low, low), largest(most or high, high) end
-  end
-  return least, most
-end
-local function volts_on(text) return numbers(text, { "V", "VDC", "VAC", "VOLT", "VOLTS" }) end
-local function amperes_on(text) return numbers(text, { "A", "AMP", "AMPS", "AMPERES", "ADC", "KA" }) end
+-- The least and the largest number in whichever way of writing the unit: "32 A", "240 VAC", "480V".
+local function volts_on(text) return string.numbers_before(string.upper(text), "V", "VDC", "VAC", "VOLT", "VOLTS") end
+local function amperes_on(text) return string.numbers_before(string.upper(text), "A", "AMP", "AMPS", "AMPERES", "ADC", "KA") end
 
 ---@type plumbrule.Rule
 return {

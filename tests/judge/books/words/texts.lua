@@ -20,6 +20,8 @@ return {
     shall.be_equal("The least before a unit", least, 0.5)
     shall.be_equal("The largest before it, without a blank", most, 700)
     shall.be_equal("None before another", type(string.numbers_before("7  A 3 Ah 4Ah A", "A")), "nil")
+    local low, high = string.numbers_before("240 VAC, 600V, 32 A", "A", "V", "VAC", "VDC")
+    shall.be("Before one of several units", same(low, 32) and same(high, 600))
     local volts = string.numbers_before(label.text, "V")
     shall.be_at_least("Volts on the label", volts or 0, 100)
     shall.be_equal("Said as a text", tostring(label.kind), label.kind)
