@@ -168,8 +168,8 @@ const char *test_sentence(const struct test *test, struct arena *arena);
 /* The test that decides a finding: of the worst outcome the first by weight (shall before should)
  * and margin (least first); of a group the group itself. NULL: there is none. */
 const struct test *tests_deciding(const struct test *tests, size_t count);
-/* The option that stands for a group: one that decides its outcome, the widest margin first. NULL:
- * there is none. */
+/* The option that stands for a group: one that decides its outcome, the widest margin first (a yes
+ * or no that fails misses by the whole). NULL: there is none. */
 const struct option *options_best(const struct option *options, size_t count);
 /* One sentence for a finding that has its tests: what decides, with numbers. NULL: no memory. */
 const char *finding_message(const struct finding *finding, struct arena *arena);

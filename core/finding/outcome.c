@@ -78,6 +78,22 @@ bool tests_margin(double *out, const struct test *tests, size_t count)
     return found;
 }
 
+/* How near an option is to standing, or how well it stands. Of what fails by yes or no nothing is
+ * there: that is a miss by the whole, and a limit that is missed by more is farther off. */
+static bool reach_of(double *out, const struct option *option)
+{
+    bool has_reach = tests_margin(out, option->tests, option->test_count);
+    for (size_t i = 0; option->outcome == OUTCOME_FAIL && i < option->test_count; i++) {
+        const struct test *test = &option->tests[i];
+        double margin;
+        if (test->outcome != OUTCOME_FAIL || margin_of(&margin, test))
+            continue;
+        *out = has_reach && is_less(*out, -1) ? *out : -1;
+        has_reach = true;
+    }
+    return has_reach;
+}
+
 const struct option *options_best(const struct option *options, size_t count)
 {
     enum outcome outcome = options_outcome(options, count);
@@ -85,14 +101,14 @@ const struct option *options_best(const struct option *options, size_t count)
     double widest = 0;
     bool has_widest = false;
     for (size_t i = 0; i < count; i++) {
-        double margin = 0;
+        double reach = 0;
         if (options[i].outcome != outcome)
             continue;
-        bool has_margin = tests_margin(&margin, options[i].tests, options[i].test_count);
-        if (best == NULL || (has_margin && (!has_widest || is_less(widest, margin)))) {
+        bool has_reach = reach_of(&reach, &options[i]);
+        if (best == NULL || (has_reach && (!has_widest || is_less(widest, reach)))) {
             best = &options[i];
-            widest = margin;
-            has_widest = has_margin;
+            widest = reach;
+            has_widest = has_reach;
         }
     }
     return best;

@@ -37,12 +37,21 @@ function outcome.margin_of(tests)
   return least
 end
 
+-- How near a way is to being met: what fails by yes or no misses by the whole.
+local function reach_of(option)
+  local reach = outcome.margin_of(option.tests)
+  for _, test in ipairs(option.kind == "fail" and option.tests or {}) do
+    if test.kind == "fail" and not test.margin then reach = reach and is_less(reach, -1) and reach or -1 end
+  end
+  return reach
+end
+
 -- The way that stands for the group: of those that decide the widest margin, the first among equals.
 function outcome.best_of(options)
   local kind, best, widest = outcome.one_of(options), nil, nil
   for _, option in ipairs(options) do
     if option.kind == kind then
-      local margin = outcome.margin_of(option.tests)
+      local margin = reach_of(option)
       if not best or margin and (not widest or is_less(widest, margin)) then best, widest = option, margin end
     end
   end

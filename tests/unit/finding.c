@@ -197,6 +197,21 @@ static void test_margins_that_are_one(void)
     CHECK(tests_deciding(apart, 2) == &apart[1], "a real difference decides");
 }
 
+/* A limit missed by more than the whole is farther off than a no where a yes is needed. */
+static void test_nearest_way(void)
+{
+    struct test far = amperes(480, 30), near = amperes(33, 30), no = outcome_test(OUTCOME_FAIL);
+    struct test both[] = {near, no};
+    struct option ways[] = {
+        {.name = "far", .outcome = OUTCOME_FAIL, .tests = &far, .test_count = 1},
+        {.name = "no", .outcome = OUTCOME_FAIL, .tests = &no, .test_count = 1},
+        {.name = "near, but no", .outcome = OUTCOME_FAIL, .tests = both, .test_count = 2},
+        {.name = "near", .outcome = OUTCOME_FAIL, .tests = &near, .test_count = 1}};
+    CHECK(options_best(ways, 2) == &ways[1], "the yes or no is nearer than 1500 % over");
+    CHECK(options_best(ways, 3) == &ways[1], "the first of two that lack a yes");
+    CHECK(options_best(ways, 4) == &ways[3], "10 % over is nearest");
+}
+
 static void test_weights(void)
 {
     struct test tests[] = {outcome_test(OUTCOME_FAIL), outcome_test(OUTCOME_PASS)};
@@ -442,6 +457,7 @@ int main(void)
     test_refusals();
     test_margins();
     test_margins_that_are_one();
+    test_nearest_way();
     test_weights();
     test_messages(arena);
     test_group_messages(arena);
