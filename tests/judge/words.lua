@@ -170,8 +170,11 @@ local function formatted(pattern, ...)
     if letter == "%" then return "%" end
     at = at + 1
     if letter == "s" then return shown(values[at]) end
-    if letter == "d" then return ("%.0f"):format(values[at]) end
-    return ("%." .. (digits == "" and "2" or digits:sub(2)) .. "f"):format(values[at])
+    local places = letter == "d" and 0 or tonumber(digits == "" and "2" or digits:sub(2))
+    -- Half way between two last digits the last bit decides, which is the core's affair.
+    local scaled = math.abs(values[at]) * 10 ^ places
+    if math.abs(scaled % 1 - 0.5) <= 1e-9 * (scaled + 1) then return "\1" end
+    return ("%." .. places .. "f"):format(values[at])
   end))
 end
 
