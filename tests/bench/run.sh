@@ -21,7 +21,7 @@ folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
 cmake -S "$top" -B "$build" -DCMAKE_BUILD_TYPE=Release >/dev/null
 cmake --build "$build" -j "$(nproc)" --target plumbrule >/dev/null
-flags="-std=c17 -O2 -Wall -Wextra -D_GNU_SOURCE"
+flags="-std=c17 -O2 -fno-plt -Wall -Wextra -D_GNU_SOURCE" # as the program is built
 libraries="$(pkg-config --cflags --libs yaml-0.1 lua5.4 jansson libxml-2.0 nettle) -lgeos_c -lm"
 rooms=
 for room in base measure yaml design tables calc rulebook finding intake judge; do rooms="$rooms -I$top/core/$room"; done
