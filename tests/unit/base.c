@@ -264,6 +264,14 @@ static void check_nearness(void)
     CHECK_TEXT(text_find_near("2x11", sizes, 5), "2x10", "the nearest by number");
     CHECK_TEXT(text_find_near("13 awg", sizes, 5), "14 AWG", "with its unit");
     CHECK(text_find_near("3x9", sizes, 5) == NULL, "another beginning");
+    static const char *const pairs[] = {"metal shingle", "rake_setback", "one-family dwelling",
+                                        "installer_license", "No. 2"};
+    CHECK(text_find_near("asphalt shingle", pairs, 5) == NULL, "another word before a shared one");
+    CHECK(text_find_near("ridge_setback", pairs, 5) == NULL, "and of a name");
+    CHECK_TEXT(text_find_near("metl shingle", pairs, 5), "metal shingle", "a slip in one word");
+    CHECK_TEXT(text_find_near("one family dwelling", pairs, 5), "one-family dwelling", "a hyphen");
+    CHECK_TEXT(text_find_near("installer_licence", pairs, 5), "installer_license", "one letter");
+    CHECK_TEXT(text_find_near("No 2", pairs, 5), "No. 2", "a point left out of a short word");
     test_part();
     CHECK(text_find_near("spat", words, 0) == NULL, "no words");
     char word[300];
