@@ -2,6 +2,7 @@
 
 #include <stdio.h>
 #include <string.h>
+#include <strings.h>
 
 #include "text.h"
 #include "unit.h"
@@ -77,9 +78,12 @@ static bool check_range(struct design_reader *reader, const struct node *node,
     if (number_compare(number, row->low) >= 0 && number_compare(number, row->high) <= 0)
         return true;
     const char *unit = row->type == TYPE_QUANTITY ? row->unit : "";
+    const char *how = strchr(node->text, '/') != NULL && row->measure != ANGLE
+                          ? ", since / makes a fraction"
+                          : "";
     return complain(reader->complaints, node, "range", example_of(reader, row),
-                    "%s is %.6g%s%s; believable values run from %g to %g%s%s", row->name, number,
-                    *unit ? " " : "", unit, row->low, row->high, *unit ? " " : "", unit);
+                    "%s is %.6g%s%s%s; believable values run from %g to %g%s%s", row->name, number,
+                    *unit ? " " : "", unit, how, row->low, row->high, *unit ? " " : "", unit);
 }
 
 static bool read_quantity(struct fact *fact, struct design_reader *reader, const struct node *node,
@@ -162,14 +166,26 @@ static bool read_words(struct fact *fact, struct design_reader *reader, const st
     return are_right;
 }
 
+/* Is it a no of another habit? */
+static bool means_no(const char *text)
+{
+    static const char *const words[] = {"no", "n", "false", "off", "0"};
+    for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+        if (strcasecmp(text, words[i]) == 0)
+            return true;
+    return false;
+}
+
 static bool read_yesno(struct fact *fact, struct design_reader *reader, const struct node *node,
                        const struct fact_row *row)
 {
     bool is_yes = strcmp(node->text, "yes") == 0 || strcmp(node->text, "true") == 0;
     bool is_no = strcmp(node->text, "no") == 0 || strcmp(node->text, "false") == 0;
     fact->is.yes = is_yes;
+    const char *example = means_no(node->text) ? arena_format(reader->arena, "%s: no", row->name)
+                                               : example_of(reader, row);
     return is_yes || is_no ||
-           complain(reader->complaints, node, "yes-or-no", example_of(reader, row),
+           complain(reader->complaints, node, "yes-or-no", example,
                     "%s is yes or no, not '%.40s' (leave it blank while nobody knows)", row->name,
                     node->text);
 }

@@ -15,7 +15,7 @@ local function refused(line, code, words)
   lu.assertEquals(report.problems[1].code, code, line)
   lu.assertStrContains(report.problems[1].message, words)
   lu.assertTrue(report.problems[1].place.line >= 3, line)
-  return report.problems[1].message
+  return report.problems[1].message, report.problems[1].example
 end
 
 local function plane(facts) return "roof:\n  planes:\n    - {name: south, " .. facts .. "}" end
@@ -41,6 +41,9 @@ end
 function TestBadFacts:test_words_and_lists_of_words()
   refused(plane("covering: [tile]"), "node-type", "is needed here")
   refused(plane("covering: tiel"), "word", "there is no covering 'tiel'; there is: composition shingle")
+  lu.assertNotStrContains(refused(plane("covering: asphalt shingle"), "word", "there is: composition shingle, "), "did you mean")
+  refused("service: {voltage: 120/240 V}", "range", "voltage is 0.5 V, since / makes a fraction; believable values run from")
+  lu.assertNotStrContains(refused("service: {voltage: 2400 V}", "range", "believable"), "fraction")
   refused(plane("covering: shake"), "word", "metal shingle, corrugated metal, wood shake, wood shingle, rolled roofing, membrane, built-up; did you mean 'wood shake'?")
   refused(plane("covering: {is: slate, from: sheet}"), "word", "there is no source of a fact 'sheet'; there is: measured, data sheet, drawing, assumed; did you mean 'data sheet'?")
   local function circuit(facts) return "circuits: [{name: home run, " .. facts .. "}]" end
@@ -91,6 +94,10 @@ end
 
 function TestBadFacts:test_yes_no_and_days()
   refused(plane("snow_guards: perhaps"), "yes-or-no", "perhaps")
+  for word, meant in pairs { No = "no", N = "no", FALSE = "no", ["0"] = "no", Yes = "yes", none = "yes" } do
+    local _, example = refused(plane("snow_guards: " .. word), "yes-or-no", word)
+    lu.assertEquals(example, "snow_guards: " .. meant, word)
+  end
   refused("papers: [{name: plan, date: 2026-02-30}]", "date", "2026-02-30")
 end
 
