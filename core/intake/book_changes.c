@@ -193,7 +193,7 @@ static void read_waiver(struct book_reader *reader, const struct node *item)
         return;
     struct waiver waiver = {.place = item->place};
     waiver.rule = find_text(reader, item, "rule", "irc/second-pathway");
-    waiver.about = find_text(reader, item, "about", "\"roof_plane:south\"");
+    waiver.about = find_about(reader, item, "\"roof_plane:south\"");
     waiver.reason = find_text(reader, item, "reason", "flat roof behind it");
     waiver.granted_by = find_text(reader, item, "granted_by", "Fire Marshal");
     waiver.permit = find_text(reader, item, "permit", "B-26-0417");

@@ -1,5 +1,6 @@
 #include "book_reading.h"
 #include <string.h>
+#include "model.h"
 #include "text.h"
 
 static size_t count_names(const char *const *names)
@@ -129,4 +130,23 @@ void check_period(struct book_reader *reader, const struct node *mapping, struct
         return;
     complain(&reader->complaints, node_find(mapping, key), "period-empty", NULL,
              "it ends before it begins, or on the same day");
+}
+
+const char *find_about(struct book_reader *reader, const struct node *mapping, const char *example)
+{
+    const char *about = find_text(reader, mapping, "about", example);
+    size_t length = about != NULL ? strcspn(about, ": ") : 0;
+    const char *kind = about != NULL ? arena_copy(reader->arena, about, length) : NULL;
+    if (kind == NULL)
+        return NULL;
+    bool is_whole =
+        kind_find(kind) != KIND_NONE && about[length] != '\0' && about[length + 1] != '\0';
+    if (is_whole && about[length] == ':')
+        return about;
+    complain(&reader->complaints, node_find(mapping, "about"), "about-bad",
+             is_whole ? arena_format(reader->arena, "about: \"%s:%.80s\"", kind, about + length + 1)
+                      : "about: \"roof_plane:south\"",
+             "a thing is named by its kind and its name, as in roof_plane:south, not '%.80s'",
+             about);
+    return NULL;
 }

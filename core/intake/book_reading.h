@@ -28,6 +28,8 @@ bool check_keys(struct book_reader *reader, const struct node *node, const char 
  * there is told where `example` is given. */
 const char *find_text(struct book_reader *reader, const struct node *mapping, const char *key,
                       const char *example);
+/* The thing of a key `about`, as "roof_plane:south". NULL as above, or told as no such name. */
+const char *find_about(struct book_reader *reader, const struct node *mapping, const char *example);
 /* The same for a day; year 0: none. `example` NULL: it may be missing. */
 struct date find_date(struct book_reader *reader, const struct node *mapping, const char *key,
                       const char *example);

@@ -28,22 +28,6 @@ static const char *find_word(const struct case_file *file, const struct node *ex
     return NULL;
 }
 
-/* "roof_plane:south" */
-static void check_about(const struct case_file *file, const struct node *expect, const char *about)
-{
-    struct complaints *complaints = &file->reader->complaints;
-    const struct node *node = node_find(expect, "about");
-    if (about == NULL)
-        return;
-    const char *colon = strchr(about, ':');
-    const char *kind =
-        colon != NULL ? arena_copy(file->reader->arena, about, (size_t)(colon - about)) : NULL;
-    if (colon == NULL || colon[1] == '\0' || (kind != NULL && kind_find(kind) == KIND_NONE))
-        complain(complaints, node, "about-bad", "about: \"roof_plane:south\"",
-                 "a thing is named by its kind and its name, as in roof_plane:south, not '%.80s'",
-                 about);
-}
-
 /* Numbers are of one test, which a pass or a fail has. */
 static void check_numbers(const struct case_file *file, const struct node *expect,
                           const struct expectation *out)
@@ -82,7 +66,7 @@ bool case_read_expectation(struct expectation *out, const struct case_file *file
     *out = (struct expectation){.place = expect->place};
     out->kind = find_word(file, expect, "kind", kinds, sizeof kinds / sizeof kinds[0]);
     out->level = find_word(file, expect, "level", levels, sizeof levels / sizeof levels[0]);
-    out->about = find_text(file->reader, expect, "about", NULL);
+    out->about = find_about(file->reader, expect, NULL);
     out->cite = find_text(file->reader, expect, "cite", NULL);
     out->what = find_text(file->reader, expect, "what", NULL);
     out->actual = find_text(file->reader, expect, "actual", NULL);
@@ -90,7 +74,6 @@ bool case_read_expectation(struct expectation *out, const struct case_file *file
     out->margin = find_text(file->reader, expect, "margin", NULL);
     out->option = find_text(file->reader, expect, "option", NULL);
     out->missing = find_text(file->reader, expect, "missing", NULL);
-    check_about(file, expect, out->about);
     if (out->kind != NULL)
         check_numbers(file, expect, out);
     return out->kind != NULL && file->reader->problems->count == before;

@@ -42,11 +42,6 @@ static bool check_words(struct book_reader *reader, const struct node *item, con
         return complain(&reader->complaints, node_find(item, "equipment"), "digest-bad", NULL,
                         "the SHA-256 of the equipment is needed as a check tells it, 64 "
                         "hexadecimal digits in small letters");
-    if (strchr(signoff->about, ':') == NULL)
-        return complain(&reader->complaints, node_find(item, "about"), "about-bad",
-                        "about: \"roof_plane:south\"",
-                        "a kind and a name are needed, as in "
-                        "reports for programs");
     return true;
 }
 
@@ -59,7 +54,7 @@ static void read_signoff(struct signoffs *out, struct book_reader *reader, const
         return;
     struct signoff one = {.place = item->place};
     one.rule = find_text(reader, item, "rule", "nec/supply-side");
-    one.about = find_text(reader, item, "about", "\"service:service\"");
+    one.about = find_about(reader, item, "\"service:service\"");
     const char *verdict = find_text(reader, item, "verdict", "accepted");
     one.by = find_text(reader, item, "by", "Ada Thornbury");
     one.license = find_text(reader, item, "license", "PE 20418");

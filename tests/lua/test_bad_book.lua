@@ -367,6 +367,18 @@ function TestBooks:test_two_that_begin_on_one_day()
   says(report, 2, "two entries of ground_snow", "twice/book.yaml:9")
 end
 
+-- As reports for people write it, it would match no finding.
+function TestBooks:test_a_waiver_names_its_thing_as_reports_for_programs_do()
+  make_book("waiving", { good = GOOD })
+  local path = plumb.folder() .. "/books/waiving/book.yaml"
+  plumb.write(path, plumb.read(path) .. "waivers:\n  - {rule: waiving/good, about: roof_plane south, reason: seen, granted_by: Official, permit: B-1, from: 2026-01-01, until: 2026-12-31}\n")
+  local report = plumb.check(HOUSE, { books = { "waiving" }, directory = plumb.folder() .. "/books" })
+  local problem = report.problems[1]
+  lu.assertEquals({ report.exit, #report.problems, problem.code, problem.place.line, problem.place.column },
+    { 3, 1, "about-bad", 7, 33 })
+  lu.assertEquals(problem.example, 'about: "roof_plane:south"')
+end
+
 function TestBooks:test_a_company_that_loosens()
   local report = plumb.check(HOUSE, { books = { "town", "loose" }, on = "2024-01-01", directory = plumb.top .. "/tests/books/wrong" })
   lu.assertEquals(report.exit, 3)

@@ -173,7 +173,8 @@ function TestSignoff:test_bad_files_lift_nothing()
     { entry("abc"), "digest-bad" },
     { entry(digest():upper()), "digest-bad" },
     { entry(digest(), { on = "2026-02-30" }), "date-bad" },
-    { entry(digest(), { about = "south" }), "about-bad" },
+    { entry(digest(), { about = "south" }), "about-bad", 'about: "roof_plane:south"' },
+    { entry(digest(), { about = '"service service"' }), "about-bad", 'about: "service:service"' },
     { entry(digest(), { extra = "1" }), "unknown-key" },
     { "rule: asks/flashing\n" },
   }
@@ -181,6 +182,7 @@ function TestSignoff:test_bad_files_lift_nothing()
     local report, exit = check(good, case[1])
     lu.assertEquals({ exit, report.counts.signed }, { 3, 0 }, case[1])
     if case[2] then lu.assertEquals(report.problems[1].code, case[2], case[1]) end
+    if case[3] then lu.assertEquals(report.problems[1].example, case[3]) end
     lu.assertStrContains(report.problems[1].place.file, "house.signoff.yaml")
   end
   local _, empty = check(good, "# nobody yet\n")
