@@ -90,6 +90,30 @@ static bool is_declared_dormant(struct resolving *resolving, const char *name)
     return false;
 }
 
+/* "; there is: ridge_setback_large, ridge_setback_small" for ridge_setback, or "". Never NULL. */
+static const char *list_beginning(struct resolving *resolving, const struct all_series *all,
+                                  const char *name)
+{
+    const char *list = "";
+    for (size_t i = 0; i < all->name_count && list; i++)
+        if (strncmp(all->names[i], name, strlen(name)) == 0)
+            list = arena_format(resolving->arena, "%s%s%s", list,
+                                *list ? ", " : "; there is: ", all->names[i]);
+    return list ? list : "";
+}
+
+/* How to declare it; a company's book seldom means to: its town was not named. */
+static const char *example_of_declaring(struct resolving *resolving, const struct book *book,
+                                        const char *name)
+{
+    return book->role == ROLE_COMPANY
+               ? arena_format(resolving->arena, "--book marrow-bay --book %s", book->name)
+               : arena_format(resolving->arena,
+                              "%s: {kind: length, stricter: larger, says: what it is, entries: "
+                              "[{from: 2023-01-01, is: 18 in, cite: \"Town Code 14-07\"}]}",
+                              name);
+}
+
 void tell_undeclared(struct resolving *resolving, const struct all_series *all,
                      const struct series *series)
 {
@@ -99,13 +123,15 @@ void tell_undeclared(struct resolving *resolving, const struct all_series *all,
     if (is_declared_dormant(resolving, series->name))
         return;
     const char *hint = near_hint(resolving, series->name, all->names, all->name_count);
+    if (!*hint)
+        hint = list_beginning(resolving, all, series->name);
     for (size_t i = 0; i < series->giver_count; i++) {
-        const char *example =
-            arena_format(resolving->arena,
-                         "%s: {kind: length, stricter: larger, says: what it is, entries: [{from: "
-                         "2023-01-01, is: 18 in, cite: \"Town Code 14-07\"}]}",
-                         series->name);
-        tell(resolving, "value-unknown", series->givers[i].given->place, *hint ? NULL : example,
-             "no book of the stack declares a value %s%s", series->name, hint);
+        const struct book *book = resolving->books[series->givers[i].book].book;
+        const char *town = !*hint && book->role == ROLE_COMPANY
+                               ? "; the book that adopts its code is named before"
+                               : "";
+        tell(resolving, "value-unknown", series->givers[i].given->place,
+             *hint ? NULL : example_of_declaring(resolving, book, series->name),
+             "no book of the stack declares a value %s%s%s", series->name, hint, town);
     }
 }

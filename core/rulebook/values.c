@@ -134,11 +134,17 @@ static void tell_rivals(struct resolving *resolving, const struct series *series
     size_t first, second;
     find_rivals(resolving, books, count, &first, &second);
     const struct giver *a = &series->givers[givers[first]], *b = &series->givers[givers[second]];
-    tell_both(resolving, "rivals", b->live->place, a->live->place, NULL,
+    const struct book *lower = resolving->books[a->book].book,
+                      *upper = resolving->books[b->book].book;
+    const char *company = lower->role == ROLE_COMPANY   ? lower->name
+                          : upper->role == ROLE_COMPANY ? upper->name
+                                                        : NULL;
+    tell_both(resolving, "rivals", b->live->place, a->live->place,
+              company ? arena_format(resolving->arena, "--book marrow-bay --book %s", company)
+                      : NULL,
               "%s and %s both give the value %s and neither adopts the other; a book that adopts "
               "both must decide",
-              resolving->books[a->book].book->name, resolving->books[b->book].book->name,
-              series->name);
+              lower->name, upper->name, series->name);
 }
 
 /* The value's history: what every book says that is live on the day. */
@@ -157,6 +163,25 @@ static bool add_acts(struct resolving *resolving, const struct series *series, s
     }
     sort_acts(value->acts, value->act_count);
     return true;
+}
+
+/* A book that is named after a company's counts as adopting it, and would loosen it unseen. */
+static void tell_overruled(struct resolving *resolving, const struct series *series,
+                           const struct giver *winner)
+{
+    const struct book *decides = resolving->books[winner->book].book;
+    const char *text = winner->live->said.text ? winner->live->said.text : "its bands";
+    for (size_t i = 0; i < series->giver_count && !is_company(resolving, winner->book); i++) {
+        const struct giver *giver = &series->givers[i];
+        const struct book *company = resolving->books[giver->book].book;
+        if (giver->live && is_company(resolving, giver->book) &&
+            is_looser(series->declared->declaration, winner->live, giver->live))
+            tell_both(resolving, "company-below", giver->live->place, winner->live->place,
+                      arena_format(resolving->arena, "--book marrow-bay --book %s", company->name),
+                      "%s is a company's book, but %s is named after it and decides %s (%s): name "
+                      "the company's book last",
+                      company->name, decides->name, series->name, text);
+    }
 }
 
 static void set_winner(const struct resolving *resolving, const struct giver *giver,
@@ -193,6 +218,7 @@ static bool resolve_series(struct resolving *resolving, struct series *series, s
     size_t winner = find_winner(resolving, books, count);
     if (winner != NO_BOOK) {
         set_winner(resolving, &series->givers[givers[winner]], value);
+        tell_overruled(resolving, series, &series->givers[givers[winner]]);
     } else if (count > 0) {
         value->state = VALUE_RIVALS;
         tell_rivals(resolving, series, givers, books, count);

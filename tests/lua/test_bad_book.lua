@@ -379,6 +379,30 @@ function TestBooks:test_a_waiver_names_its_thing_as_reports_for_programs_do()
   lu.assertEquals(problem.example, 'about: "roof_plane:south"')
 end
 
+-- A company's book without its town, before it, and a name that is the beginning of others.
+function TestBooks:test_a_company_is_stacked_on_its_town()
+  make_book("ours", { good = GOOD })
+  local path = plumb.folder() .. "/books/ours/book.yaml"
+  local head = plumb.read(path):gsub("authority", "company")
+  local function told(books, name)
+    plumb.write(path, head .. "values: {" .. name .. ": [{from: 2026-01-01, is: 40 in, cite: Ours 1}]}\n")
+    local report = plumb.check(HOUSE, { books = books, directory = plumb.folder() .. "/books" })
+    return report.problems[1] or {}
+  end
+  local alone = told({ "ours" }, "ridge_setback_small")
+  lu.assertStrContains(alone.message, "declares a value ridge_setback_small; the book that adopts its code is named before")
+  lu.assertEquals(alone.example, "--book marrow-bay --book ours")
+  local before = told({ "ours", "marrow-bay" }, "ridge_setback_small")
+  lu.assertEquals({ before.code, before.example }, { "company-below", "--book marrow-bay --book ours" })
+  lu.assertStrContains(before.message, "marrow-bay is named after it and decides ridge_setback_small (36 in)")
+  local rivals = told({ "ours", "marrow-bay" }, "ridge_setback_large")
+  lu.assertEquals({ rivals.code, rivals.example }, { "rivals", "--book marrow-bay --book ours" })
+  lu.assertNil(told({ "marrow-bay", "ours" }, "ridge_setback_small").code)
+  local beginning = told({ "marrow-bay", "ours" }, "ridge_setback")
+  lu.assertStrContains(beginning.message, "ridge_setback; there is: ridge_setback_large, ridge_setback_small")
+  lu.assertNil(beginning.example)
+end
+
 function TestBooks:test_a_company_that_loosens()
   local report = plumb.check(HOUSE, { books = { "town", "loose" }, on = "2024-01-01", directory = plumb.top .. "/tests/books/wrong" })
   lu.assertEquals(report.exit, 3)
