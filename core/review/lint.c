@@ -163,11 +163,25 @@ static bool any_reads(const struct all_books *all, const char *name, struct aren
 /* ---- the book ---------------------------------------------------------------------------------
  */
 
+/* A number for a value that nobody declares would change nothing. */
+static void check_declared(struct linting *linting, const struct book_value *value)
+{
+    for (size_t i = 0; i < linting->declared_count; i++)
+        if (strcmp(linting->declared[i], value->name) == 0)
+            return;
+    const char *near = text_find_near(value->name, linting->declared, linting->declared_count);
+    tell_at(linting, value->place, "value-undeclared",
+            arena_format(linting->arena, "no book declares a value '%s'%s%s%s", value->name,
+                         near != NULL ? "; did you mean '" : "", near != NULL ? near : "",
+                         near != NULL ? "'?" : ""));
+}
+
 static void check_values(struct linting *linting, const struct book *book,
                          const struct all_books *all)
 {
     for (size_t i = 0; i < book->value_count; i++) {
         const struct book_value *value = &book->values[i];
+        check_declared(linting, value);
         if (value->declaration != NULL && !any_reads(all, value->name, linting->arena))
             tell_at(linting, value->place, "value-unused",
                     arena_format(linting->arena, "no rule of any book reads the value %s",

@@ -68,6 +68,14 @@ function TestLint:test_each_mistake_has_its_place()
   end
 end
 
+function TestLint:test_a_number_for_a_value_of_nobody()
+  local more = "values:\n  ridge_setbak_small: [{from: 2026-01-01, is: 24 in, cite: Ordinance 1}]\n  ridge_setback_large: [{from: 2026-01-01, is: 48 in, cite: Ordinance 1}]\n"
+  local output, code = lint({ more = more })
+  local flat = output:gsub("%s+", " ")
+  lu.assertEquals({ code, select(2, flat:gsub("no book declares", "")) }, { 1, 1 })
+  lu.assertStrMatches(flat, ".*/book%.yaml:%d+:3: note: no book declares a value 'ridge_setbak_small'; did you mean 'ridge_setback_small'%?.*")
+end
+
 function TestLint:test_what_is_no_mistake()
   local fine = {
     "local function far(disconnect) return disconnect.anything end far({})",
