@@ -15,6 +15,22 @@ static void read_said(struct resolving *resolving, const struct declaration *dec
               declaration->name, fault.message);
 }
 
+/* A share that its own book writes in percent, and another as 25 for 25 %: the number would hold a
+ * hundred times over, and most often loosen. It is as good as none. */
+static void check_share(struct resolving *resolving, const struct series *series, struct said *said)
+{
+    const struct book_value *own = series->declared;
+    const char *model = own->count > 0 ? own->entries[0].said.text : NULL;
+    if (!model || !strchr(model, '%') || !said->text || strchr(said->text, '%') ||
+        said->is.type != AMOUNT_NUMBER || said->is.quantity.value <= 1)
+        return;
+    tell_both(resolving, "share-bare", said->place, own->entries[0].said.place,
+              arena_format(resolving->arena, "is: %s %%", said->text),
+              "%s is a share, which %s writes as %s: %s without %% is a hundred times as much",
+              series->name, resolving->books[series->declared_by].book->name, model, said->text);
+    said->is = (struct amount){.type = AMOUNT_NONE};
+}
+
 static struct entry *read_entry(struct resolving *resolving, const struct declaration *declaration,
                                 const struct entry *entry)
 {
@@ -68,6 +84,8 @@ static bool choose_live(struct resolving *resolving, const struct series *series
         enum edition_fit fit = EDITION_FITS;
         question.edition = entry->edition;
         question.place = entry->place;
+        if (!is_own(series, giver))
+            check_share(resolving, series, &entry->said);
         if (!is_own(series, giver) && !entry->is_repeal)
             fit = judge_edition(resolving, series->declared_by, &question);
         if (is_better(resolving, series, giver, entry, best)) {

@@ -379,6 +379,21 @@ function TestBooks:test_a_waiver_names_its_thing_as_reports_for_programs_do()
   lu.assertEquals(problem.example, 'about: "roof_plane:south"')
 end
 
+-- 25 for 25 % would loosen a hundred times over.
+function TestBooks:test_a_share_without_its_sign()
+  make_book("share", { good = GOOD })
+  local path = plumb.folder() .. "/books/share/book.yaml"
+  local head = plumb.read(path) .. "adopts: [{book: irc, edition: 2021, from: 2026-01-01, cite: Act 1}]\n"
+  local function told(number)
+    plumb.write(path, head .. "values: {ridge_coverage_limit: [{from: 2026-01-01, edition: 2021, is: " .. number .. ", cite: Act 2}]}\n")
+    return plumb.check(HOUSE, { books = { "share" }, directory = plumb.folder() .. "/books" }).problems
+  end
+  local bare = told("25")[1]
+  lu.assertEquals({ bare.code, bare.place.line, bare.example }, { "share-bare", 7, "is: 25 %" })
+  lu.assertStrContains(bare.message, "irc writes as 33 %: 25 without % is a hundred times as much")
+  for _, right in ipairs { "25 %", "0.25", "1", "125 %" } do lu.assertEquals(told(right), {}, right) end
+end
+
 -- A company's book without its town, before it, and a name that is the beginning of others.
 function TestBooks:test_a_company_is_stacked_on_its_town()
   make_book("ours", { good = GOOD })
