@@ -59,6 +59,15 @@ static bool take_days(struct desk *desk, struct compare_options *options,
     return comparison->is.name != NULL;
 }
 
+/* A design where a stack of books is needed: one of the two was left out. */
+static void refuse_design(struct desk *desk, const char *operand)
+{
+    const char *ending = strrchr(operand, '.');
+    if (ending != NULL && strcmp(ending, ".yaml") == 0)
+        desk_refuse(desk, "book-none", example,
+                    "'%s' is no stack of books; two of them go before the designs", operand);
+}
+
 /* OLD NEW DESIGN…: two stacks on one day. */
 static bool take_stacks(struct desk *desk, struct compare_options *options,
                         struct comparison *comparison, size_t *first)
@@ -73,7 +82,9 @@ static bool take_stacks(struct desk *desk, struct compare_options *options,
                     "two stacks of books are compared; plumbrule books lists the books");
         return true;
     }
-    if (operands->count == 2 && !desk_has(desk, FLAG_ON))
+    refuse_design(desk, operands->items[0]);
+    refuse_design(desk, operands->items[1]);
+    if (operands->count == 2 && !desk_has(desk, FLAG_ON) && desk->problems.count == 0)
         desk_refuse(desk, "date-missing", "--on 2026-08-03",
                     "without a design the day whose rules are meant must be given");
     options->was_books = split_stack(desk, operands->items[0]);

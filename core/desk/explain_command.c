@@ -38,6 +38,17 @@ static enum plumbrule_end refuse_word(struct desk *desk, const char *code, const
                        count > 12 ? "; plumbrule rules lists them" : "");
 }
 
+/* The id of a rule that is named without its book; NULL: there is none such. */
+static const char *find_without_book(const char *word, const char *const *ids, size_t count)
+{
+    for (size_t i = 0; i < count; i++) {
+        const char *slash = strchr(ids[i], '/');
+        if (slash != NULL && strcmp(slash + 1, word) == 0)
+            return ids[i];
+    }
+    return NULL;
+}
+
 /* Ids of the rulebook, and of findings that no book has a rule for. */
 static enum plumbrule_end refuse_rule(struct desk *desk, const struct review *review)
 {
@@ -48,8 +59,12 @@ static enum plumbrule_end refuse_rule(struct desk *desk, const struct review *re
     for (size_t i = 0; i < count; i++)
         ids[i] = review->rulebook->rules[i].id;
     ids[count] = "plumbrule/scope";
-    return refuse_word(desk, "rule-unknown", "the books have no rule", desk_last(desk, FLAG_RULE),
-                       ids, count + 1);
+    const char *rule = desk_last(desk, FLAG_RULE);
+    const char *whole = find_without_book(rule, ids, count + 1);
+    if (whole != NULL)
+        return desk_refuse(desk, "rule-unknown", NULL,
+                           "a rule is named with its book: did you mean '%s'?", whole);
+    return refuse_word(desk, "rule-unknown", "the books have no rule", rule, ids, count + 1);
 }
 
 static bool is_of(const struct finding *finding, const char *rule)

@@ -39,7 +39,10 @@ static bool make_folder(struct desk *desk, const char *path)
 {
     if (mkdir(path, 0777) == 0 || errno == EEXIST)
         return true;
-    refuse_file(desk, path, "the folder cannot be made");
+    refuse_file(desk, path,
+                errno == ENOENT
+                    ? "the folder cannot be made: the one it is to stand in is not there"
+                    : "the folder cannot be made");
     return false;
 }
 

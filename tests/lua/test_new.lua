@@ -75,7 +75,7 @@ end
 function TestNew:test_a_folder_that_cannot_be_made()
   local _, code, errors = plumb.run({ "new", "book", "my-town", "--in", folder .. "/nowhere/at/all" })
   lu.assertEquals(code, 74)
-  lu.assertStrContains(errors, "cannot be made")
+  lu.assertStrContains(errors, "cannot be made: the one it is to stand in is not there")
 end
 
 function TestNew:test_a_new_rule_says_that_it_is_not_written_yet()
