@@ -255,9 +255,14 @@ void design_edits_complain(const struct design_edits *edits, const bool *is_done
         if (comes_of_row)
             complain(&complaints, edit->at, "change-of-row", "thing: module_row low",
                      "the %s '%.80s' comes of a row: change the row", kind, edit->name);
+        else if (edit->name[0] == '\0' && count > 0)
+            complain(&complaints, edit->at, "change-of-nothing",
+                     arena_format(reader->arena, "thing: %s %s", kind, known[0]),
+                     "the design has %zu things of the kind %s: name the one that is meant",
+                     all->count, kind);
         else if (edit->name[0] == '\0')
             complain(&complaints, edit->at, "change-of-nothing", "thing: roof_plane south",
-                     "the design has no %s that could be meant: name one that it has", kind);
+                     "the design has no %s", kind);
         else
             complain_unknown(&complaints, &named, "change-of-nothing", kind, known, count);
     }

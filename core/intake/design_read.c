@@ -232,8 +232,15 @@ static void complain_of_list(struct design_reader *reader, const struct node *ke
 static void complain_of_catalogue(struct design_reader *reader, const struct node *item,
                                   const struct catalogues *catalogues)
 {
-    const char *known[32];
+    const char *known[32], *ending = strrchr(item->text, '.');
     size_t count = 0;
+    if (ending != NULL && strcmp(ending, ".yaml") == 0) {
+        complain(reader->complaints, item, "catalogue-name",
+                 arena_format(reader->arena, "catalogue: [%.*s]", (int)(ending - item->text),
+                              item->text),
+                 "a catalogue is named without folder or ending");
+        return;
+    }
     for (size_t i = 0; catalogues && catalogues->directories[i] != NULL; i++) {
         char **names;
         size_t found;
@@ -260,6 +267,7 @@ static void read_catalogue(struct design_reader *reader, const struct node *item
     }
     const char *path = find_catalogue(reader, item->text, catalogues);
     if (path == NULL) {
+        reader->lacks_catalogue = true;
         complain_of_catalogue(reader, item, catalogues);
         return;
     }

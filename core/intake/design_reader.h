@@ -32,6 +32,7 @@ struct design_reader {
     struct expansion *module_rows;    /* by the row's ordinal */
     const struct design_edits *edits; /* or NULL */
     bool *is_edited;                  /* by edit: has it found its thing? */
+    bool lacks_catalogue;             /* one that is named was not found */
 };
 
 /* Reads a thing's facts from a mapping. Mistakes are complaints; reading goes on. */

@@ -16,12 +16,15 @@ static bool are_models(kind_set kinds)
 }
 
 /* Names of all things of some kinds, for a message. */
-static void complain_of_name(const struct pending *pending, const struct design *design,
+static void complain_of_name(const struct design_reader *reader, const struct pending *pending,
                              kind_set kinds, const struct node *node)
 {
+    const struct design *design = reader->design;
     const char *known[64];
     char what[200];
     size_t count = 0;
+    if (reader->lacks_catalogue && are_models(kinds))
+        return; /* it may stand in the one that was not found, which was told */
     kinds_write(what, sizeof what, kinds);
     for (size_t id = 0; id < KIND_COUNT; id++)
         for (size_t i = 0; (kinds >> id & 1) && i < design->of_kind[id].count && count < 64; i++)
@@ -54,7 +57,7 @@ static struct object *find_named(struct design_reader *reader, const struct pend
                  "main/%.80s",
                  node->text, node->text);
     else if (object == NULL)
-        complain_of_name(pending, reader->design, row->kinds, node);
+        complain_of_name(reader, pending, row->kinds, node);
     return object;
 }
 

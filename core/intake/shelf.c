@@ -154,6 +154,8 @@ static const struct book *tell_unknown(struct shelf *shelf, const char *name, st
         near = names ? text_find_near(name, names, count) : NULL;
         hint = near ? arena_format(shelf->arena, "; did you mean %s?", near)
                     : list_names(shelf->arena, names, count);
+        if (!near && hint && !asked_at.file)
+            hint = arena_format(shelf->arena, "%s; --books DIR says where others lie", hint);
     }
     if (name[0] != '\0' && is_book_folder(shelf->arena, name))
         hint = arena_format(shelf->arena, "; the folder ./%.80s is one: say --books .", name);

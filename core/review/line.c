@@ -132,12 +132,28 @@ static void tell_day_too_early(struct review *review)
     }
 }
 
+/* Of a design that cannot be read nobody knows the day; books that cannot be read are told with it.
+ */
+static bool seek_books(struct review *review, struct bench *bench,
+                       const struct bench_options *options)
+{
+    size_t before = review->problems.count;
+    if (!bench_fetch_shelf(bench, options->book_directories))
+        return false;
+    for (size_t i = 0; options->books != NULL && options->books[i] != NULL; i++)
+        shelf_find(bench->shelf, options->books[i], (struct place){0}, &review->problems);
+    bench->shelf_is_stale = bench->shelf_is_stale || review->problems.count > before;
+    return true;
+}
+
 bool bench_review(struct review *out, struct bench *bench, const char *design_path,
                   const struct bench_options *options)
 {
     bench_start(bench, out);
     if (!read_design(out, bench, design_path, options) ||
         (out->design != NULL && !check_layout(out, bench->arena)))
+        return false;
+    if (out->design == NULL && options->on == NULL && !seek_books(out, bench, options))
         return false;
     bool is_resolved = review_find_date(out, options->on) && bench_resolve(out, bench, options);
     if (is_resolved && out->design != NULL)

@@ -52,6 +52,20 @@ end
 
 TestFiles = {}
 
+-- The book that is misspelt is told with the design that cannot be read, not after it.
+function TestFiles:test_a_misspelt_book_is_told_with_a_bad_design()
+  plumb.write(path_of("bad.yaml"), "title: House\nroof: {shape: gambel}\n")
+  local function names(book)
+    local output, code = plumb.run({ "check", path_of("bad.yaml"), "--book", book, "--format", "json" })
+    return told(cjson.decode(output)), code, cjson.decode(output).problems[2]
+  end
+  lu.assertEquals({ names("marrow-bay") }, { { "bad.yaml:2:15 word" }, 3 })
+  local lines, code, book = names("marow-bay")
+  lu.assertEquals({ lines, code }, { { "bad.yaml:2:15 word", " book-unknown" }, 3 })
+  lu.assertStrContains(book.message, "did you mean marrow-bay?")
+  lu.assertStrContains(select(3, names("gull-haven")).message, "--books DIR says where others lie")
+end
+
 function TestFiles:test_an_empty_file()
   refused("", "empty", "the file says nothing", "title: Quill Hollow house")
   refused("# only a comment\n\n", "empty", "the file says nothing")
@@ -233,6 +247,9 @@ function TestFacts:test_catalogues()
   refused(HEAD .. "catalogue: [/etc/passwd]\n", "3:13 catalogue-name")
   refused(HEAD .. "catalogue: [.hidden]\n", "3:13 catalogue-name")
   refused(HEAD .. "catalogue: [moduls]\n", "3:13 catalogue-missing", "did you mean 'modules'?")
+  refused(HEAD .. "catalogue: [inverters.yaml]\n", "3:13 catalogue-name", "without folder or ending", "catalogue: [inverters]")
+  -- What the missing one may hold is not told as well.
+  refused(HEAD .. "catalogue: [moduls]\nmodules: [{name: m1, model: Quillon Q440}]\n", "3:13 catalogue-missing", "did you mean 'modules'?")
   refused(HEAD .. "catalogue: [windmills]\n", "3:13 catalogue-missing", "there is: converters, inverters, modules, racking")
 end
 

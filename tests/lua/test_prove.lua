@@ -154,6 +154,8 @@ function TestProve:test_cases_that_cannot_be_are_refused()
     { "  - says: one\n    given: quill-hollow/sitting\n    expect: {kind: pass}\n", "design%-unknown", "among the samples" },
     { "  - says: one\n    given: cases/own.yaml\n    expect: {kind: pass}\n", "design%-unknown", "from the book's folder" },
     { "  - says: one\n    with: [{thing: disconnect pv-disconect, lockable: no}]\n    expect: {kind: pass}\n", "change%-of%-nothing", "did you mean 'pv%-disconnect'" },
+    { "  - says: one\n    with: [{thing: disconnect, lockable: no}]\n    expect: {kind: pass}\n", "change%-of%-nothing", "things of the kind disconnect: name the one" },
+    { "  - says: one\n    with: [{thing: combiner, location: garage}]\n    expect: {kind: pass}\n", "change%-of%-nothing", "the design has no combiner" },
     { "  - says: one\n    with: [{thing: disconect pv, lockable: no}]\n    expect: {kind: pass}\n", "kind%-unknown", "did you mean 'disconnect'" },
     { "  - says: one\n    with: [{thing: disconnect pv-disconnect, lockble: no}]\n    expect: {kind: pass}\n", "unknown%-key", "did you mean 'lockable'" },
     { "  - says: one\n    with: [{thing: disconnect pv-disconnect}]\n    expect: {kind: pass}\n", "change%-empty", "nothing is changed" },
