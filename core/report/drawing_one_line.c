@@ -56,10 +56,13 @@ static struct label label_of_source(struct canvas *canvas, const struct object *
     if (object->kind->id == KIND_string) {
         bool is_plain = object_amount(object, SLOT_string_has_converters).type == AMOUNT_YESNO &&
                         !object_amount(object, SLOT_string_has_converters).yes;
+        /* Two strings that meet at an inverter are not in parallel where each has its own input. */
+        bool has_input = object_has(object, SLOT_string_input);
         return (struct label){
             {object->name,
-             arena_format(canvas->arena, "%zu modules in series",
-                          count_modules(object, SLOT_string_modules)),
+             arena_format(canvas->arena, "%zu %s%s", count_modules(object, SLOT_string_modules),
+                          has_input ? "in series, input " : "modules in series",
+                          has_input ? fact_shown(canvas, object, SLOT_string_input) : ""),
              is_plain ? "no converters"
                       : arena_format(canvas->arena, "converters %s",
                                      name_shown(canvas, object, SLOT_string_converter))}};

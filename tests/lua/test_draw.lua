@@ -87,7 +87,7 @@ function TestDraw:test_the_one_line_of_each_topology()
   end
   svg = drawn(sample("three-roofs", "tern-lane"), "one-line")
   for _, part in ipairs { ">tap on the service</text>", "Connection: supply side", ">OCPD fused disconnect 35 A</text>",
-    ">no converters</text>", ">2/0 AWG copper THWN-2</text>" } do
+    ">10 in series, input 1</text>", ">9 in series, input 2</text>", ">no converters</text>", ">2/0 AWG copper THWN-2</text>" } do
     lu.assertStrContains(svg, part)
   end
   svg = drawn(sample("three-roofs", "moss-end"), "one-line")
