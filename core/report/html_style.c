@@ -103,7 +103,8 @@ static const char findings[] =
     "figure{margin:1rem 0}figure svg{max-width:100%;height:auto}.paper-only{display:none}"
     "@media screen{.wide td,.wide th,.wide td *,.wide th *{overflow-wrap:break-word}}"
     "@media(max-width:40rem){body{padding:1rem .8rem 3rem}h1{font-size:1.5rem}"
-    ".verdict .word{font-size:1.35rem}.mark{width:32px;height:48px}}";
+    ".verdict .word{font-size:1.35rem}.mark{width:32px;height:48px}"
+    ".bar{width:2.8rem}th,td{padding-right:.35rem}}";
 
 static const char print[] =
     "@media print{@page{margin:.6in .6in .7in;"

@@ -66,6 +66,11 @@ async function lookAtWords(page, name) {
       }).map(([word]) => word);
     }));
   expect(broken.length === 0, `${name}: no word is broken`, broken.join(" "));
+  await page.setViewportSize({ width: 390, height: 800 });
+  const hidden = await page.evaluate(() => [...document.querySelectorAll("#findings details[open] > .wide")]
+    .filter((one) => one.clientWidth > 0 && one.querySelector("table")?.rows[0].cells.length === 5 && one.scrollWidth > one.clientWidth)
+    .map((one) => one.scrollWidth - one.clientWidth));
+  expect(hidden.length === 0, `${name}: whether a comparison holds is seen without moving the table`, hidden.join(" "));
 }
 
 async function lookAtWidths(page, name) {
