@@ -65,6 +65,17 @@ static void add_microinverters(struct uses *uses, const struct design *design)
     }
 }
 
+/* How many there are the design does not tell. */
+static void add_shutdown(struct uses *uses, const struct design *design)
+{
+    const struct objects *all = &design->of_kind[KIND_rapid_shutdown];
+    for (size_t i = 0; i < all->count; i++) {
+        const struct fact *device = object_fact(all->items[i], SLOT_rapid_shutdown_device);
+        if (device->state == FACT_GIVEN && device->is.object->kind->id == KIND_shutdown_model)
+            add(uses, device->is.object, 0, "Rapid shutdown device");
+    }
+}
+
 static void collect(struct uses *uses, const struct design *design)
 {
     add_kind(uses, design, KIND_module, SLOT_module_model, "Module");
@@ -73,6 +84,7 @@ static void collect(struct uses *uses, const struct design *design)
     add_kind(uses, design, KIND_inverter, SLOT_inverter_model, "Inverter");
     add_kind(uses, design, KIND_racking, SLOT_racking_model, "Racking");
     add_kind(uses, design, KIND_attachment, SLOT_attachment_model, "Attachment");
+    add_shutdown(uses, design);
     add_kind(uses, design, KIND_panel, SLOT_panel_model, "Panelboard");
 }
 
@@ -92,9 +104,12 @@ static void write_uses(struct html *html, const struct uses *uses)
     html_table(html, NULL, "Equipment by model", heads);
     for (size_t i = 0; i < uses->count; i++) {
         const struct use *use = &uses->items[i];
+        const char *count = use->count > 0
+                                ? html_text(html, arena_format(html->arena, "%zu", use->count))
+                                : "not told";
         const char *const cells[] = {use->model->name,
                                      use->as,
-                                     html_text(html, arena_format(html->arena, "%zu", use->count)),
+                                     count,
                                      fact_named(html, use->model, "maker"),
                                      fact_named(html, use->model, "weight"),
                                      fact_named(html, use->model, "listings")};

@@ -25,7 +25,7 @@ static void write_summary(struct html *html, const struct finding *finding, size
     html_say(html, " ");
     html_put(html, "span", "about", html_text(html, about_text(finding, html->arena)));
     html_say(html, " ");
-    html_put(html, "span", "cite", finding->cite != NULL ? finding->cite : "");
+    html_cite(html, finding);
     if (has_margin) {
         html_say(html, " ");
         html_put(html, "span", "margin", html_margin(html, true, margin));

@@ -48,6 +48,10 @@ static void write_answer(struct html *html, size_t at)
              html_group_word(group));
     html_say(html, " ");
     html_link(html, html_finding_id(html, at), finding->title != NULL ? finding->title : "");
+    if (strcmp(finding->about_kind, "design") != 0) {
+        html_say(html, ", ");
+        html_say(html, html_text(html, about_text(finding, html->arena)));
+    }
     html_say(html, ": ");
     html_put_format(html, "span", NULL, "%s.", finding->message != NULL ? finding->message : "");
     html_close(html);
@@ -73,4 +77,16 @@ const char *html_rule_name(const struct finding *finding)
 {
     const char *slash = strrchr(finding->rule->id, '/');
     return slash != NULL ? slash + 1 : finding->rule->id;
+}
+
+void html_cite(struct html *html, const struct finding *finding)
+{
+    const struct rule *rule = finding->rule;
+    bool is_of_town = rule->text_by != NULL && rule->text_by != rule->book;
+    const struct book *book = is_of_town ? rule->text_by : rule->book;
+    const char *edition = is_of_town ? NULL : rule->edition;
+    if (finding->cite != NULL)
+        html_put_format(html, "span", "cite", "%s%s%s%s%s", book != NULL ? book->name : "",
+                        edition != NULL ? " " : "", edition != NULL ? edition : "",
+                        book != NULL ? ", " : "", finding->cite);
 }

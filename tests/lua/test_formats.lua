@@ -176,6 +176,16 @@ function TestFormats:test_problems_of_books_and_of_the_day()
   end
 end
 
+-- A section stands with its code, an answer with its thing, and what is to be bought is listed.
+function TestFormats:test_html_says_of_what_and_by_which_code()
+  local out = plumb.run({ "check", plumb.top .. "/samples/three-roofs/tern-lane.yaml", "--book", "marrow-bay", "--format", "html" })
+  local words = out:gsub("<[^>]+>", " "):gsub("%s+", " ")
+  lu.assertStrContains(words, "Clear width at the ridge roof_plane south irc 2021, R324.6.2 ")
+  lu.assertStrContains(words, "Label fit for its place , label shutdown-placard: ")
+  lu.assertStrContains(words, "Brae K15 Rapid shutdown device not told Brae ")
+  lu.assertEquals(plumb.count(words, "NULL"), 0)
+end
+
 function TestFormats:test_html_is_one_file_per_design()
   local _, code, errors = report("html", { "failing", "standing" })
   lu.assertEquals(code, 64)
