@@ -63,7 +63,8 @@ static void read_signoff(struct signoffs *out, struct book_reader *reader, const
     one.until = find_date(reader, item, "until", NULL);
     one.digest = find_text(reader, item, "digest", "(SHA-256 of the design's file)");
     one.equipment = find_text(reader, item, "equipment", NULL);
-    if (reader->problems->count > before || !check_words(reader, item, verdict, &one))
+    if (reader->problems->count > before || one.about == NULL || /* no memory */
+        !check_words(reader, item, verdict, &one))
         return;
     struct signoff *items =
         arena_grow(reader->arena, out->items, out->count, &out->capacity, sizeof *items);
