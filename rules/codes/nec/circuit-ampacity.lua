@@ -30,7 +30,8 @@ return {
     local function by_sources()
       shall.be_at_least("Ampacity after corrections, against the current", ampacity, circuit:design_current())
     end
-    if is_outside(circuit) and circuit.ambient_temperature < design.site.design_high_temperature then
+    -- Within a degree it is the same figure, rounded or told in the other unit.
+    if is_outside(circuit) and design.site.design_high_temperature - circuit.ambient_temperature >= 1 * delta_C then
       review(format("Outside it counts on %s of air, and the site has %s in the heat: the designer shows what keeps it cooler", circuit.ambient_temperature, design.site.design_high_temperature))
     end
     if leaves_the_roof_unseen(circuit, design) then
