@@ -5,7 +5,7 @@
  * takes its memory from all other rules. */
 #include "room.h"
 
-#include <assert.h>
+#include <math.h>
 
 #include "rule_code.h"
 
@@ -69,6 +69,16 @@ static bool note_seen(lua_State *lua, int record, int page, int functions)
     return true;
 }
 
+/* Not only equal: 1 and 1.0, 0.0 and -0.0 can be told apart, and what can be told apart is kept. */
+static bool is_identical(lua_State *lua, int a, int b)
+{
+    if (lua_type(lua, a) != LUA_TNUMBER || lua_type(lua, b) != LUA_TNUMBER)
+        return lua_rawequal(lua, a, b);
+    lua_Number one = lua_tonumber(lua, a), other = lua_tonumber(lua, b);
+    return lua_isinteger(lua, a) == lua_isinteger(lua, b) && lua_rawequal(lua, a, b) &&
+           signbit(one) == signbit(other);
+}
+
 static bool is_as_noted(lua_State *lua, int record, int functions)
 {
     lua_Integer seen = FIRST_SEEN;
@@ -76,7 +86,7 @@ static bool is_as_noted(lua_State *lua, int record, int functions)
         int function = lua_gettop(lua);
         for (int n = 1; lua_getupvalue(lua, function, n) != NULL; n++) {
             lua_rawgeti(lua, record, seen++);
-            if (!lua_rawequal(lua, -1, -2))
+            if (!is_identical(lua, -1, -2))
                 return false;
             lua_pop(lua, 2);
         }

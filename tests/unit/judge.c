@@ -217,6 +217,11 @@ static const struct {
     {"local t = {0}", "t[1] = t[1] + 1 return t[1]", "bump()", false},
     {"local function said() return 0 end",
      "local n = said() + 1 said = function() return n end return n", "bump()", false},
+    /* Equal to what it was, and yet another number. */
+    {"local zero = 0.0", "local was = 1 / zero zero = -0.0 return was < 0 and 2 or 1", "bump()",
+     false},
+    {"local one = 1", "local n = 9007199254740993 * one - 9007199254740992 one = 1.0 return n",
+     "bump()", false},
 };
 
 static void test_cards_kept(void)
