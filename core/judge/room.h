@@ -226,6 +226,8 @@ void room_push_book(lua_State *lua);
 void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of);
 void room_push_amount(lua_State *lua, const struct amount *amount);
 /* room_amount.c */
+/* Raises where the text at this index has a NUL in it: what stands before it is another text. */
+void room_refuse_nul(lua_State *lua, int index);
 /* Any amount, or false: tables, functions, things of the design. A text stays Lua's. */
 bool room_to_amount(struct amount *out, lua_State *lua, int index);
 /* The same, to be kept: a text is copied into the page. */

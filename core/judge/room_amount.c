@@ -22,6 +22,12 @@ static bool thing_to_amount(struct amount *out, const enum thing_tag *thing)
     }
 }
 
+void room_refuse_nul(lua_State *lua, int index)
+{
+    if (strlen(lua_tostring(lua, index)) != lua_rawlen(lua, index))
+        luaL_error(lua, "a text with a NUL byte in it");
+}
+
 bool room_to_amount(struct amount *out, lua_State *lua, int index)
 {
     switch (lua_type(lua, index)) {
@@ -33,14 +39,10 @@ bool room_to_amount(struct amount *out, lua_State *lua, int index)
     case LUA_TBOOLEAN:
         *out = amount_of_yesno(lua_toboolean(lua, index));
         return true;
-    case LUA_TSTRING: {
-        size_t length;
-        const char *text = lua_tolstring(lua, index, &length);
-        if (strlen(text) != length)
-            luaL_error(lua, "a text with a NUL byte in it");
-        *out = amount_of_word(text);
+    case LUA_TSTRING:
+        room_refuse_nul(lua, index);
+        *out = amount_of_word(lua_tostring(lua, index));
         return true;
-    }
     default:
         return false;
     }

@@ -98,6 +98,7 @@ static int edition(lua_State *lua)
 static int book_index(lua_State *lua)
 {
     const char *name = luaL_checkstring(lua, 2);
+    room_refuse_nul(lua, 2);
     if (strcmp(name, "edition") == 0) {
         lua_pushcfunction(lua, edition);
         return 1;

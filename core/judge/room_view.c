@@ -53,6 +53,7 @@ static const char *check_word(lua_State *lua, int index, const char *const *word
         return found->word;
     for (size_t i = 0; words[i] != NULL; i++)
         if (text_is_same(words[i], word)) {
+            room_refuse_nul(lua, index);
             if (!is_lasting)
                 return words[i];
             lua_pushvalue(lua, index); /* held, so that no other text comes to stand there */
@@ -96,6 +97,7 @@ static int words_has(lua_State *lua)
         return luaL_error(lua, "has() needs a word");
     for (int i = 2; i <= lua_gettop(lua); i++) {
         const char *word = luaL_checkstring(lua, i);
+        room_refuse_nul(lua, i);
         if (thing->row->vocabulary != NULL)
             check_word(lua, i, thing->row->vocabulary->words, thing->row->name, true);
         bool has = false;

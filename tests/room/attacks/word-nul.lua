@@ -1,0 +1,8 @@
+-- Tries: a word that is right up to a NUL.
+-- Expects: open rule-error says a text with a NUL byte in it
+return {
+  title = "Attack", cite = "Trial", about = "roof_plane",
+  check = function(thing, book, design)
+    shall.be("Exposure", design.site.exposure:is("C\0B")) -- here
+  end,
+}
