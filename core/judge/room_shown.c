@@ -53,7 +53,9 @@ bool room_forget_shown(lua_State *lua)
     if (judge->shown_most <= judge->shown_room)
         return true;
     lua_pushcfunction(lua, add_places);
-    return lua_pcall(lua, 0, 0, 0) == LUA_OK;
+    bool is_done = lua_pcall(lua, 0, 0, 0) == LUA_OK;
+    lua_settop(lua, 0); /* no error stays: the next review may fail as well */
+    return is_done;
 }
 
 size_t room_key_of_object(lua_State *lua, const struct object *object)

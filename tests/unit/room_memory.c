@@ -109,8 +109,29 @@ static void try_rule(const char *name, enum outcome usual)
     room_close(&trial);
 }
 
+/* A review that fails before its first rule leaves nothing behind it, however often it is tried. */
+static void test_fails_often(void)
+{
+    struct room_trial trial = room_open(NULL);
+    const char *path = ROOM_DIR "attacks/address-of-table.lua";
+    size_t lacking = 0;
+    /* Warm, so that it is Lua that lacks memory. */
+    CHECK(arena_take(trial.page, (size_t)1 << 20) != NULL, "a page");
+    for (int turn = 0; turn < 500; turn++) {
+        supply()->left = 0;
+        room_review(&trial, path);
+        supply()->left = (size_t)-1;
+        lacking += !trial.is_done;
+    }
+    CHECK(lacking == 500, "without memory no review is done");
+    room_review(&trial, path);
+    CHECK(trial.is_done && witness_passes(&trial), "with memory again all is as usual");
+    room_close(&trial);
+}
+
 int main(void)
 {
+    test_fails_often();
     try_rule("missing-nested", OUTCOME_OPEN);
     try_rule("address-of-table", OUTCOME_PASS);
     try_rule("group-recorded-late", OUTCOME_FAIL);
