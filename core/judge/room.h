@@ -198,6 +198,9 @@ bool room_is_signal(lua_State *lua, int index);
 /* room_limits.c */
 /* Counts work that the hook does not see (a loop in C) towards the budget. */
 void room_charge(lua_State *lua, size_t work);
+/* What is made once for all rules is none's work, or the first to come by would have less left than
+ * the others. Did the limits hold? To be put back; where memory lacks, the call ends them. */
+bool room_lift_limits(lua_State *lua);
 
 /* room_quantity.c */
 void room_push_quantity(lua_State *lua, struct quantity quantity);

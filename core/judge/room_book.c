@@ -127,6 +127,7 @@ void room_push_book(lua_State *lua)
         lua_rawgeti(lua, LUA_REGISTRYINDEX, *place);
         return;
     }
+    bool was_limited = room_lift_limits(lua);
     struct thing_book *thing = lua_newuserdatauv(lua, sizeof *thing, 0);
     thing->tag = THING_BOOK;
     lua_createtable(lua, 0, 4);
@@ -141,4 +142,5 @@ void room_push_book(lua_State *lua)
     lua_setmetatable(lua, -2);
     lua_pushvalue(lua, -1);
     *place = luaL_ref(lua, LUA_REGISTRYINDEX);
+    room_judge(lua)->is_limited = was_limited;
 }

@@ -157,6 +157,13 @@ void room_charge(lua_State *lua, size_t work)
     luaL_error(lua, "the rule ran away");
 }
 
+bool room_lift_limits(lua_State *lua)
+{
+    bool was_limited = room_judge(lua)->is_limited;
+    room_judge(lua)->is_limited = false;
+    return was_limited;
+}
+
 static void start(struct judge *judge)
 {
     /* What an earlier rule left behind is not this one's. */

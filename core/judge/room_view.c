@@ -377,6 +377,7 @@ static void push_metatable(lua_State *lua, const struct kind *kind)
         lua_rawgeti(lua, LUA_REGISTRYINDEX, *place);
         return;
     }
+    bool was_limited = room_lift_limits(lua);
     lua_newtable(lua);
     push_names(lua, kind);
     lua_pushcclosure(lua, object_index, 1);
@@ -384,6 +385,7 @@ static void push_metatable(lua_State *lua, const struct kind *kind)
     close_metatable(lua, kind->name);
     lua_pushvalue(lua, -1);
     *place = luaL_ref(lua, LUA_REGISTRYINDEX);
+    room_judge(lua)->is_limited = was_limited;
 }
 
 void room_push_object(lua_State *lua, const struct object *object)

@@ -310,6 +310,36 @@ static void test_small_limits(void)
     CHECK(broken > 100 && passed > 10, "some memories are too small and some are not");
 }
 
+/* The first rule to look at things of a kind has as much left as all that come behind it. */
+static void test_same_budget_each_time(void)
+{
+    static const char text[] =
+        HEAD("busbar") "local all = {design.roof.planes[1], design.panels[1], design.service, "
+                       "design.site, design.building, design.project}\n"
+                       "for i = 1, 1500 do end shall.be('There', same(#all, 6))" TAIL;
+    const char *path = write_rule(text, strlen(text));
+    size_t broken = 0, passed = 0;
+    for (long instructions = 1000; instructions < 1300; instructions += 2) {
+        struct judge_limits limits = {.instructions = instructions};
+        struct room_trial trial = room_open(&limits);
+        enum outcome first = OUTCOME_COUNT;
+        room_review(&trial, NULL); /* Lua's stack has grown to what a rule needs */
+        for (size_t turn = 0; turn < 2; turn++) {
+            room_review(&trial, path);
+            const struct finding *finding = finding_of(&trial, "room/attack", 0);
+            if (!CHECK(trial.is_done && finding != NULL, "the review comes to its end"))
+                continue;
+            first = turn == 0 ? finding->outcome : first;
+            CHECK(finding->outcome == first, "what was judged before decides nothing");
+            broken += finding->outcome == OUTCOME_OPEN;
+            passed += finding->outcome == OUTCOME_PASS;
+        }
+        room_close(&trial);
+    }
+    CHECK(broken > 0 && passed > 0, "some budgets are too small and some are not");
+    remove(path);
+}
+
 static void test_results_limit(void)
 {
     struct judge_limits limits = {.results = 3};
@@ -339,6 +369,7 @@ int main(void)
     test_cards_kept();
     test_cards_too_large_to_keep();
     test_small_limits();
+    test_same_budget_each_time();
     test_results_limit();
     return checks_end();
 }
