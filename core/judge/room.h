@@ -133,6 +133,8 @@ struct judge {
     const struct input **told; /* by number of the fact; NULL: no finding rests on it so far */
     uint32_t *shown;           /* where its view stands in the registry, by key; 0: it has none */
     size_t shown_count, shown_most, shown_first, shown_room;
+    int shown_over; /* of the table with views of things for which there was no place */
+    bool has_shown_over;
     struct shown_chain shown_chains[SHOWN_CHAINS];
     uint32_t shown_follows[MOST_SHOWN]; /* the next of its chain, for each place */
     struct found_slot found_slots[FOUND];
@@ -217,8 +219,13 @@ size_t room_key_of_object(lua_State *lua, const struct object *object);
 bool room_show_again(lua_State *lua, size_t key);
 /* Pushes a view of an earlier review, to be written anew for this key. NULL: the chain has none. */
 void *room_show_anew(lua_State *lua, size_t key, size_t chain);
-/* Keeps the view at the top, as long as there is room for it. */
-void room_keep_shown(lua_State *lua, size_t key, size_t chain);
+/* Pushes the view of a thing for which there was no place. False: it has none. */
+bool room_show_over(lua_State *lua, const struct object *object);
+/* Keeps the view of a thing at the top where there is no place. A thing may be the key of a rule's
+ * table, and so must have one view alone. */
+void room_keep_over(lua_State *lua, const struct object *object);
+/* Keeps the view at the top, as long as there is room for it. False: there is none. */
+bool room_keep_shown(lua_State *lua, size_t key, size_t chain);
 /* room_view.c */
 /* An empty thing of ours with its metatable, at the top. */
 void *room_new_thing(lua_State *lua, size_t size, enum thing_tag tag);

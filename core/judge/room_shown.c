@@ -20,6 +20,8 @@ void room_add_found(lua_State *lua)
     size_t first = (size_t)lua_rawlen(lua, LUA_REGISTRYINDEX) + 1;
     set_places(lua, first, first + FOUND);
     room_judge(lua)->found_first = first;
+    lua_pushboolean(lua, false);
+    room_judge(lua)->shown_over = luaL_ref(lua, LUA_REGISTRYINDEX);
 }
 
 /* Runs protected, before any rule. */
@@ -46,6 +48,9 @@ bool room_forget_shown(lua_State *lua)
     size_t most = (VIEWS_OF_A_THING * things + STEP - 1) / STEP * STEP;
     judge->shown = arena_take(judge->page, (facts + things) * sizeof *judge->shown);
     judge->shown_most = most < MOST_SHOWN ? most : MOST_SHOWN;
+    judge->has_shown_over = false;
+    lua_pushboolean(lua, false);
+    lua_rawseti(lua, LUA_REGISTRYINDEX, judge->shown_over);
     for (size_t i = 0; i < SHOWN_CHAINS; i++)
         judge->shown_chains[i].next = judge->shown_chains[i].first;
     if (judge->shown == NULL)
@@ -85,16 +90,50 @@ void *room_show_anew(lua_State *lua, size_t key, size_t chain)
     return lua_touserdata(lua, -1);
 }
 
-void room_keep_shown(lua_State *lua, size_t key, size_t chain)
+bool room_show_over(lua_State *lua, const struct object *object)
+{
+    struct judge *judge = room_judge(lua);
+    if (!judge->has_shown_over)
+        return false;
+    lua_rawgeti(lua, LUA_REGISTRYINDEX, judge->shown_over);
+    if (lua_rawgeti(lua, -1, (lua_Integer)object->number) == LUA_TUSERDATA) {
+        lua_remove(lua, -2);
+        return true;
+    }
+    lua_pop(lua, 2);
+    return false;
+}
+
+void room_keep_over(lua_State *lua, const struct object *object)
+{
+    enum { MOST_OVER = 1 << 18 }; /* some 20 MiB */
+    struct judge *judge = room_judge(lua);
+    if (object->number >= MOST_OVER)
+        return;
+    bool was_limited = room_lift_limits(lua);
+    if (!judge->has_shown_over) {
+        lua_newtable(lua);
+        lua_rawseti(lua, LUA_REGISTRYINDEX, judge->shown_over);
+        judge->has_shown_over = true;
+    }
+    lua_rawgeti(lua, LUA_REGISTRYINDEX, judge->shown_over);
+    lua_pushvalue(lua, -2);
+    lua_rawseti(lua, -2, (lua_Integer)object->number);
+    lua_pop(lua, 1);
+    judge->is_limited = was_limited;
+}
+
+bool room_keep_shown(lua_State *lua, size_t key, size_t chain)
 {
     struct judge *judge = room_judge(lua);
     struct shown_chain *kept = &judge->shown_chains[chain];
     if (judge->shown_count == judge->shown_room)
-        return;
+        return false;
     size_t place = judge->shown_first + judge->shown_count;
     lua_pushvalue(lua, -1);
     lua_rawseti(lua, LUA_REGISTRYINDEX, (lua_Integer)place); /* the place is there: none is made */
     judge->shown[key] = (uint32_t)place;
     judge->shown_follows[judge->shown_count++] = kept->first;
     kept->first = (uint32_t)place; /* before what is used already in this review */
+    return true;
 }

@@ -391,7 +391,7 @@ static void push_metatable(lua_State *lua, const struct kind *kind)
 void room_push_object(lua_State *lua, const struct object *object)
 {
     size_t key = room_key_of_object(lua, object);
-    if (room_show_again(lua, key))
+    if (room_show_again(lua, key) || room_show_over(lua, object))
         return;
     size_t chain = SHOWN_OBJECTS + object->kind->id;
     struct thing_object *thing = room_show_anew(lua, key, chain);
@@ -400,7 +400,8 @@ void room_push_object(lua_State *lua, const struct object *object)
         thing->tag = THING_OBJECT;
         push_metatable(lua, object->kind);
         lua_setmetatable(lua, -2);
-        room_keep_shown(lua, key, chain);
+        if (!room_keep_shown(lua, key, chain))
+            room_keep_over(lua, object);
     }
     thing->object = object;
 }

@@ -11,13 +11,16 @@ static const char looking[] =
     "things[i], slopes[i], turns[i], covers[i] = plane, plane.slope, plane.azimuth, "
     "plane.covering\n"
     "steep = steep + plane.slope end\n"
-    "local right, named = 0, 0\n"
+    "local right, named, seen, again = 0, 0, {}, 0\n"
+    "for _, plane in ipairs(design.roof.planes) do seen[plane] = true end\n"
+    "for i = 1, #things do if seen[things[i]] then again = again + 1 end end\n"
     "for i = 1, #things do\n"
     "if same(slopes[i], things[i].slope) and same(turns[i], things[i].azimuth) and\n"
     "covers[i]:is('slate') and same(things[i], design.roof.planes[i]) then right = right + 1 end\n"
     "if same(things[i]:called(), format('p%d', i)) then named = named + 1 end end\n"
     "shall.be_equal(format('Right, of %d', #things), right, design.roof.planes:count())\n"
     "shall.be_equal('Named', named, #things)\n"
+    "shall.be_equal('Found by the thing itself', again, #things)\n"
     "shall.not_exceed('Slopes of all', steep, 1 * deg)\n"
     "review('The last', things[#things], slopes[#things], turns[#things]) end }\n";
 
@@ -89,10 +92,11 @@ int main(void)
         room_review(&trial, path);
         CHECK_TEXT(together, tell(&trial, arena), "as by a judge of its own");
         const struct finding *finding = finding_of(&trial, "room/attack", 0);
-        CHECK(finding != NULL && finding->test_count == 4 &&
+        CHECK(finding != NULL && finding->test_count == 5 &&
                   finding->tests[0].outcome == OUTCOME_PASS &&
                   finding->tests[1].outcome == OUTCOME_PASS &&
-                  finding->tests[2].outcome == OUTCOME_FAIL,
+                  finding->tests[2].outcome == OUTCOME_PASS &&
+                  finding->tests[3].outcome == OUTCOME_FAIL,
               together);
         judge_free(trial.judge);
         arena_free(arena);
