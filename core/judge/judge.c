@@ -332,7 +332,6 @@ static bool judge_rule(struct judge *judge, size_t at)
     struct running running = {.judge = judge, .text = text, .card = &card};
     judge->gave_up = NULL;
     judge->rule_results = 0;
-    judge->rule_work = 0;
     if (text == NULL || !keep_text(judge->findings, text))
         return false;
     if (text->wrong != NULL) {
@@ -346,6 +345,7 @@ static bool judge_rule(struct judge *judge, size_t at)
         lua_settop(lua, 0);
         return judge_broken(judge, order, message);
     }
+    judge->rule_work = 0; /* a kept card is not read again */
     enum kind_id kind = kind_find(card.about);
     const struct objects *things = &judge->design->of_kind[kind];
     bool is_kept = true;

@@ -81,7 +81,8 @@ static int refuse_value(lua_State *lua, const char *name)
 static int edition(lua_State *lua)
 {
     luaL_checktype(lua, 2, LUA_TSTRING);
-    const char *name = room_keep_text(lua, 2, "the name of a book", 80);
+    room_refuse_nul(lua, 2);
+    const char *name = lua_tostring(lua, 2);
     const struct rulebook *rulebook = room_judge(lua)->rulebook;
     for (size_t i = 0; i < rulebook->book_count; i++)
         if (strcmp(rulebook->books[i].book->name, name) == 0) {
@@ -90,6 +91,7 @@ static int edition(lua_State *lua)
             lua_pushstring(lua, rulebook->books[i].edition);
             return 1;
         }
+    name = room_keep_text(lua, 2, "the name of a book", 80);
     struct missing missing = {
         .fact = arena_format(room_judge(lua)->page, "an edition of %s in force", name)};
     return room_raise_missing(lua, &missing);

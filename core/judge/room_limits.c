@@ -40,6 +40,7 @@ static void stop_soon(struct judge *judge, enum runaway runaway)
 static bool may_grow(struct judge *judge, bool is_text, size_t new_size, size_t growth)
 {
     judge->instructions += (long)(new_size / BYTES_PER_INSTRUCTION);
+    judge->rule_work += (long)(new_size / BYTES_PER_INSTRUCTION);
     if (judge->instructions > judge->budget)
         stop_soon(judge, RUNAWAY_BUDGET);
     if (new_size > (is_text ? TEXT_BYTES : PIECE_BYTES))

@@ -101,6 +101,7 @@ static int words_has(lua_State *lua)
         if (thing->row->vocabulary != NULL)
             check_word(lua, i, thing->row->vocabulary->words, thing->row->name, true);
         bool has = false;
+        room_charge(lua, thing->fact->count / 16); /* a design may name thousands */
         for (size_t w = 0; w < thing->fact->count; w++)
             has = has || strcmp(thing->fact->is.words[w], word) == 0;
         has_all = has_all && has;

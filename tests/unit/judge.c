@@ -340,6 +340,40 @@ static void test_same_budget_each_time(void)
     remove(path);
 }
 
+/* Memory that a rule takes is its work for all things together, too, be it straight code that no
+ * hook looks at. */
+static void test_memory_of_all_things(void)
+{
+    struct judge_limits limits = {.instructions = 2000};
+    struct room_trial trial = room_open(&limits);
+    struct text text = {0};
+    text_add_word(
+        &text, "local t = '0123456789abcdef' for i = 1, 7 do t = t .. t end\n" HEAD("roof_plane"));
+    for (int i = 0; i < 50; i++)
+        text_add_word(&text, "local s = t .. 'a' s = nil\n"); /* 33 instructions each */
+    text_add_word(&text, "shall.be('Good', true)" TAIL);
+    struct design *design = trial.design;
+    struct objects *planes = &design->of_kind[KIND_roof_plane];
+    enum { MANY = 200 };
+    struct object *many[MANY];
+    for (size_t i = 0; i < MANY; i++)
+        many[i] = planes->items[i % planes->count];
+    *planes = (struct objects){.items = many, .count = MANY};
+    review_text(&trial, text.bytes);
+    size_t passed = 0, open = 0;
+    for (size_t i = 0; i < trial.findings.count; i++) {
+        const struct finding *finding = trial.findings.items[i];
+        bool is_ours = strcmp(finding->rule->id, "room/attack") == 0;
+        passed += is_ours && finding->outcome == OUTCOME_PASS;
+        open += is_ours && finding->outcome == OUTCOME_OPEN;
+    }
+    CHECK(passed > 50 && passed < 80 && open == MANY - passed, "it is stopped after some of them");
+    CHECK(trial.problems.count == 1 && strcmp(trial.problems.items[0].code, "rule-budget") == 0,
+          "for its budget");
+    text_free(&text);
+    room_close(&trial);
+}
+
 static void test_results_limit(void)
 {
     struct judge_limits limits = {.results = 3};
@@ -370,6 +404,7 @@ int main(void)
     test_cards_too_large_to_keep();
     test_small_limits();
     test_same_budget_each_time();
+    test_memory_of_all_things();
     test_results_limit();
     return checks_end();
 }
