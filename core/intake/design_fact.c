@@ -75,6 +75,8 @@ static bool read_points(struct fact *fact, struct design_reader *reader, const s
 static bool check_range(struct design_reader *reader, const struct node *node,
                         const struct fact_row *row, double number)
 {
+    if (number > row->low && number < row->high)
+        return true;
     if (number_compare(number, row->low) >= 0 && number_compare(number, row->high) <= 0)
         return true;
     const char *unit = row->type == TYPE_QUANTITY ? row->unit : "";

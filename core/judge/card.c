@@ -135,19 +135,31 @@ static void keep_card(const struct judge *judge, const struct running *running)
     text->cards = kept;
 }
 
+static bool take_card(struct running *running)
+{
+    const struct kept_card *kept = card_find(running->text, running->judge->rule->edition);
+    if (kept == NULL)
+        return false;
+    *running->card = kept->card;
+    running->applies_line = kept->applies_line;
+    running->check_line = kept->check_line;
+    return true;
+}
+
+bool room_take_card(lua_State *lua, struct running *running)
+{
+    return running->text->card_table >= 0 && running->text->is_fixed && take_card(running) &&
+           room_push_card_table(lua, running->text);
+}
+
 int room_run_card(lua_State *lua)
 {
     struct running *running = lua_touserdata(lua, 1);
     lua_settop(lua, 0);
     if (!room_push_card_table(lua, running->text))
         run_chunk(lua, running->text);
-    const struct kept_card *kept = card_find(running->text, room_judge(lua)->rule->edition);
-    if (kept != NULL) {
-        *running->card = kept->card;
-        running->applies_line = kept->applies_line;
-        running->check_line = kept->check_line;
+    if (take_card(running))
         return 1;
-    }
     running->card->title = card_text(lua, "title", true);
     running->card->cite = card_cite(lua);
     running->card->about = card_text(lua, "about", true);

@@ -339,7 +339,8 @@ static bool judge_rule(struct judge *judge, size_t at)
         return judge_broken(judge, order, text->wrong);
     }
     lua_settop(lua, 0);
-    int status = call_protected(judge, room_run_card, &running, 0);
+    int status =
+        room_take_card(lua, &running) ? LUA_OK : call_protected(judge, room_run_card, &running, 0);
     if (status != LUA_OK) {
         const char *message = tell_bad_card(judge, status);
         lua_settop(lua, 0);

@@ -270,6 +270,9 @@ struct running {
 /* Runs the file's chunk, which returns the card. Called protected with a struct running; leaves the
  * card's table. */
 int room_run_card(lua_State *lua);
+/* The same for a kept card whose functions nothing can have changed: nothing runs, and nothing is
+ * raised. False: it has to be run. */
+bool room_take_card(lua_State *lua, struct running *running);
 
 /* card_table.c */
 /* Keeps the card's table for the next review, if nothing can be kept in it; `page` is that of its
