@@ -221,11 +221,11 @@ static size_t share_by_rails(double *spread, double *overhang, struct layout_sup
     size_t lines = 0;
     for (size_t i = 0; i < support->rail_count; i++) {
         const struct layout_rail *rail = &support->rails[i];
-        bool is_counted = false; /* by a rail before it in the same line */
-        for (size_t j = 0; j < i; j++)
-            is_counted = is_counted || (support->rails[j].line == rail->line &&
-                                        carries(&support->rails[j], &stretch));
-        if (is_counted || !carries(rail, &stretch))
+        bool is_counted = !carries(rail, &stretch); /* or by a rail before it in the same line */
+        for (size_t j = 0; j < i && !is_counted; j++)
+            is_counted =
+                support->rails[j].line == rail->line && carries(&support->rails[j], &stretch);
+        if (is_counted)
             continue;
         share_strip(support, &stretch, rail->line, width_of_line(support, &stretch, rail),
                     module->corners[2].y);
