@@ -50,7 +50,7 @@ static double bare_part(const struct layout_support *support, const struct seat 
 static double stands_out(const struct layout_support *support, const struct layout_module *module,
                          size_t rails)
 {
-    double least[MOST_RAILS];
+    double least[MOST_RAILS] = {0};
     size_t count = 0, lines = 0;
     struct seat seat = seat_of(support, module);
     for (size_t i = 0; i < support->rail_count; i++) {
@@ -69,7 +69,7 @@ static double stands_out(const struct layout_support *support, const struct layo
         if (at < rails)
             least[at] = bare;
     }
-    return lines < rails ? 0 : least[rails - 1];
+    return rails == 0 || lines < rails ? 0 : least[rails - 1];
 }
 
 bool layout_run_past_rails(struct amount *results, const struct object *about,
