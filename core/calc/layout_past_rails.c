@@ -7,29 +7,12 @@
 
 enum { MOST_RAILS = 12 }; /* below a module, as asked for */
 
-/* A module along and across the rails. */
-struct seat {
-    double from, to, low, high;
-};
-
-static struct seat seat_of(const struct layout_support *support, const struct layout_module *module)
-{
-    struct point a = module->corners[0], b = module->corners[2];
-    return support->runs_up ? (struct seat){a.y, b.y, a.x, b.x} : (struct seat){a.x, b.x, a.y, b.y};
-}
-
-static bool lies_below(const struct layout_rail *rail, const struct seat *seat)
-{
-    return rail->has_attachment && rail->across >= seat->low - LAYOUT_REACH &&
-           rail->across <= seat->high + LAYOUT_REACH && rail->from < seat->to - LAYOUT_SLACK &&
-           rail->to > seat->from + LAYOUT_SLACK;
-}
-
 /* The longest part of the module with no rail of a line below it. */
-static double bare_part(const struct layout_support *support, const struct seat *seat, size_t line)
+static double bare_part(const struct layout_support *support, const struct layout_stretch *module,
+                        size_t line)
 {
-    double at = seat->from, bare = 0;
-    while (at < seat->to - LAYOUT_SLACK) {
+    double at = module->from, bare = 0;
+    while (at < module->to - LAYOUT_SLACK) {
         const struct layout_rail *next = NULL;
         for (size_t i = 0; i < support->rail_count; i++) {
             const struct layout_rail *rail = &support->rails[i];
@@ -38,8 +21,8 @@ static double bare_part(const struct layout_support *support, const struct seat 
                 next = rail;
         }
         if (next == NULL)
-            return fmax(bare, seat->to - at);
-        bare = fmax(bare, fmin(next->from, seat->to) - at);
+            return fmax(bare, module->to - at);
+        bare = fmax(bare, fmin(next->from, module->to) - at);
         at = next->to;
     }
     return bare;
@@ -52,15 +35,11 @@ static double stands_out(const struct layout_support *support, const struct layo
 {
     double least[MOST_RAILS] = {0};
     size_t count = 0, lines = 0;
-    struct seat seat = seat_of(support, module);
+    struct layout_stretch stretch = layout_stretch_of(support, module);
     for (size_t i = 0; i < support->rail_count; i++) {
-        bool is_counted = !lies_below(&support->rails[i], &seat);
-        for (size_t j = 0; j < i && !is_counted; j++)
-            is_counted = support->rails[j].line == support->rails[i].line &&
-                         lies_below(&support->rails[j], &seat);
-        if (is_counted)
+        if (!layout_rail_counts(support, i, &stretch))
             continue;
-        double bare = bare_part(support, &seat, support->rails[i].line);
+        double bare = bare_part(support, &stretch, support->rails[i].line);
         size_t at = count < rails ? count++ : rails;
         lines++;
         for (; at > 0 && least[at - 1] > bare; at--)
@@ -103,8 +82,8 @@ bool layout_run_rail_overhang(struct amount *results, const struct object *about
         return false;
     results[1] = layout_metres(0);
     for (size_t i = 0; support->rail_count > 0 && i < plane->module_count; i++) {
-        struct seat seat = seat_of(support, &plane->modules[i]);
-        double share = support->overhangs[i] / (seat.high - seat.low);
+        struct layout_stretch stretch = layout_stretch_of(support, &plane->modules[i]);
+        double share = support->overhangs[i] / (stretch.high - stretch.low);
         if (share <= most)
             continue;
         most = share;

@@ -95,30 +95,36 @@ static void find_lines(struct layout_support *support)
     }
 }
 
-/* A module seen along the rails. */
-struct stretch {
-    double from, to, low, high; /* along, across */
-};
-
-static struct stretch stretch_of(const struct layout_support *support,
-                                 const struct layout_module *module)
+struct layout_stretch layout_stretch_of(const struct layout_support *support,
+                                        const struct layout_module *module)
 {
     struct point a = module->corners[0], b = module->corners[2];
-    return support->runs_up ? (struct stretch){a.y, b.y, a.x, b.x}
-                            : (struct stretch){a.x, b.x, a.y, b.y};
+    return support->runs_up ? (struct layout_stretch){a.y, b.y, a.x, b.x}
+                            : (struct layout_stretch){a.x, b.x, a.y, b.y};
 }
 
-/* Does the rail lie below the module, and does anything hold it? */
-static bool carries(const struct layout_rail *rail, const struct stretch *module)
+static bool carries(const struct layout_rail *rail, const struct layout_stretch *module)
 {
     return rail->has_attachment && rail->across >= module->low - LAYOUT_REACH &&
            rail->across <= module->high + LAYOUT_REACH && rail->from < module->to - LAYOUT_SLACK &&
            rail->to > module->from + LAYOUT_SLACK;
 }
 
+bool layout_rail_counts(const struct layout_support *support, size_t at,
+                        const struct layout_stretch *module)
+{
+    if (!carries(&support->rails[at], module))
+        return false;
+    for (size_t i = 0; i < at; i++)
+        if (support->rails[i].line == support->rails[at].line &&
+            carries(&support->rails[i], module))
+            return false;
+    return true;
+}
+
 /* The part of low..high that is nearer to a rail than to any other line that carries the module. */
-static double width_of_line(const struct layout_support *support, const struct stretch *module,
-                            const struct layout_rail *rail)
+static double width_of_line(const struct layout_support *support,
+                            const struct layout_stretch *module, const struct layout_rail *rail)
 {
     double low = module->low, high = module->high, mine = rail->across;
     for (size_t i = 0; i < support->rail_count; i++) {
@@ -192,8 +198,8 @@ static double half_way(const struct layout_support *support, size_t at, int step
 }
 
 /* Shares a line's strip of a module among the line's attachments. */
-static void share_strip(struct layout_support *support, const struct stretch *module, size_t line,
-                        double width, double top)
+static void share_strip(struct layout_support *support, const struct layout_stretch *module,
+                        size_t line, double width, double top)
 {
     for (size_t i = line_begin(support, line);
          i < support->attachment_count && support->standings[i].line == line; i++) {
@@ -217,15 +223,11 @@ static size_t share_by_rails(double *spread, double *overhang, struct layout_sup
                              const struct layout_module *module)
 {
     double low = INFINITY, high = -INFINITY;
-    struct stretch stretch = stretch_of(support, module);
+    struct layout_stretch stretch = layout_stretch_of(support, module);
     size_t lines = 0;
     for (size_t i = 0; i < support->rail_count; i++) {
         const struct layout_rail *rail = &support->rails[i];
-        bool is_counted = !carries(rail, &stretch); /* or by a rail before it in the same line */
-        for (size_t j = 0; j < i && !is_counted; j++)
-            is_counted =
-                support->rails[j].line == rail->line && carries(&support->rails[j], &stretch);
-        if (is_counted)
+        if (!layout_rail_counts(support, i, &stretch))
             continue;
         share_strip(support, &stretch, rail->line, width_of_line(support, &stretch, rail),
                     module->corners[2].y);

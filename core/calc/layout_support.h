@@ -48,6 +48,16 @@ struct layout_support {
     double carried_area;
 };
 
+/* A module seen along the rails. */
+struct layout_stretch {
+    double from, to, low, high; /* along, across */
+};
+
+struct layout_stretch layout_stretch_of(const struct layout_support *support,
+                                        const struct layout_module *module);
+/* Does the rail at `at` lie below the module and something hold it, as the first of its line? */
+bool layout_rail_counts(const struct layout_support *support, size_t at,
+                        const struct layout_stretch *module);
 /* Kept with the plane; the facts are noted each time. False: stop is set. */
 bool layout_support_open(const struct layout_support **out, struct layout_plane **plane,
                          const struct object *about, struct working *working);
