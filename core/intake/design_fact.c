@@ -184,10 +184,11 @@ static bool read_yesno(struct fact *fact, struct design_reader *reader, const st
     bool is_yes = strcmp(node->text, "yes") == 0 || strcmp(node->text, "true") == 0;
     bool is_no = strcmp(node->text, "no") == 0 || strcmp(node->text, "false") == 0;
     fact->is.yes = is_yes;
+    if (is_yes || is_no)
+        return true;
     const char *example = means_no(node->text) ? arena_format(reader->arena, "%s: no", row->name)
                                                : example_of(reader, row);
-    return is_yes || is_no ||
-           complain(reader->complaints, node, "yes-or-no", example,
+    return complain(reader->complaints, node, "yes-or-no", example,
                     "%s is yes or no, not '%.40s' (leave it blank while nobody knows)", row->name,
                     node->text);
 }

@@ -98,7 +98,7 @@ struct shown_chain {
 };
 
 enum {
-    MOST_SHOWN = 8192, /* 128 KiB of the registry; what is over is made anew each time */
+    MOST_SHOWN = 8192, /* 128 KiB of the registry; of facts, what is over is made anew each time */
     SHOWN_OBJECTS = THING_BOOK + 1, /* chains: of each tag, and of each kind of things */
     SHOWN_CHAINS = SHOWN_OBJECTS + KIND_COUNT
 };
@@ -132,7 +132,7 @@ struct judge {
     struct arena *page;        /* the findings' arena */
     const struct input **told; /* by number of the fact; NULL: no finding rests on it so far */
     uint32_t *shown;           /* where its view stands in the registry, by key; 0: it has none */
-    size_t shown_count, shown_most, shown_first, shown_room;
+    size_t shown_count, shown_first, shown_room;
     int shown_over; /* of the table with views of things for which there was no place */
     bool has_shown_over;
     struct shown_chain shown_chains[SHOWN_CHAINS];

@@ -24,19 +24,20 @@ void room_add_found(lua_State *lua)
     room_judge(lua)->shown_over = luaL_ref(lua, LUA_REGISTRYINDEX);
 }
 
-/* Runs protected, before any rule. */
+/* Runs protected, before any rule. Argument: how many. */
 static int add_places(lua_State *lua)
 {
     struct judge *judge = room_judge(lua);
+    size_t room = (size_t)lua_tointeger(lua, 1);
     size_t first = (size_t)lua_rawlen(lua, LUA_REGISTRYINDEX) + 1;
     size_t old = judge->shown_first, old_end = old + judge->shown_count;
     /* Where memory is short on the way, nothing may point to places that hold no view. */
     memset(judge->shown_chains, 0, sizeof judge->shown_chains);
     judge->shown_count = judge->shown_room = 0;
     set_places(lua, old, old_end);
-    set_places(lua, first, first + judge->shown_most);
+    set_places(lua, first, first + room);
     judge->shown_first = first;
-    judge->shown_room = judge->shown_most;
+    judge->shown_room = room;
     return 0;
 }
 
@@ -47,7 +48,7 @@ bool room_forget_shown(lua_State *lua)
     size_t facts = judge->design->fact_count, things = judge->design->thing_count;
     size_t most = (VIEWS_OF_A_THING * things + STEP - 1) / STEP * STEP;
     judge->shown = arena_take(judge->page, (facts + things) * sizeof *judge->shown);
-    judge->shown_most = most < MOST_SHOWN ? most : MOST_SHOWN;
+    most = most < MOST_SHOWN ? most : MOST_SHOWN;
     judge->has_shown_over = false;
     lua_pushboolean(lua, false);
     lua_rawseti(lua, LUA_REGISTRYINDEX, judge->shown_over);
@@ -55,10 +56,11 @@ bool room_forget_shown(lua_State *lua)
         judge->shown_chains[i].next = judge->shown_chains[i].first;
     if (judge->shown == NULL)
         return false;
-    if (judge->shown_most <= judge->shown_room)
+    if (most <= judge->shown_room)
         return true;
     lua_pushcfunction(lua, add_places);
-    bool is_done = lua_pcall(lua, 0, 0, 0) == LUA_OK;
+    lua_pushinteger(lua, (lua_Integer)most);
+    bool is_done = lua_pcall(lua, 1, 0, 0) == LUA_OK;
     lua_settop(lua, 0); /* no error stays: the next review may fail as well */
     return is_done;
 }

@@ -15,8 +15,7 @@ enum {
 
 static const char *keep_what(lua_State *lua, int index)
 {
-    if (lua_type(lua, index) != LUA_TSTRING)
-        luaL_checktype(lua, index, LUA_TSTRING);
+    luaL_checktype(lua, index, LUA_TSTRING);
     return room_keep_text(lua, index, "what is compared", WHAT_LETTERS);
 }
 

@@ -109,8 +109,8 @@ static int text_numbers_before(lua_State *lua)
                 !is_unit_at(text, length, at, unit, unit_length))
                 continue;
             size_t begin = number_begin(text, at);
-            room_charge(lua,
-                        at - begin); /* where the unit is a digit, or nothing: each time anew */
+            /* Where the unit is a digit, or nothing, each number is gone back over many times. */
+            room_charge(lua, at - begin);
             if (!number_read(&number, text + begin, at - begin))
                 continue;
             least = number < least ? number : least;

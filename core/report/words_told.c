@@ -63,8 +63,7 @@ static const struct word_told words[] = {
     {"string.contains", "(text, piece)", "boolean", "Does it hold this piece, letter by letter?"},
     {"string.numbers_before", "(text, unit, ...)", "number?, number?",
      "The least and the largest number before one of these units, with a blank between or without; "
-     "nil "
-     "where there is none."},
+     "nil where there is none."},
     {"table.insert", "(list, value)", NULL, "Adds at the end."},
     {"table.remove", "(list)", "any", "Takes from the end."},
     {"table.concat", "(list, between)", "string", "Joins texts."},

@@ -78,13 +78,13 @@ static enum plumbrule_end check(struct plumbrule *plumbrule, const char *design_
 {
     if (!is_known_format(options->format))
         return PLUMBRULE_COMMAND;
-    const struct bench_options bench_options = {options->book_directories,
-                                                options->catalogue_directories,
-                                                options->books,
-                                                options->on,
-                                                options->with_working ||
-                                                    format_of(options)->needs_working,
-                                                format_of(options)->tells_few};
+    const struct bench_options bench_options = {
+        .book_directories = options->book_directories,
+        .catalogue_directories = options->catalogue_directories,
+        .books = options->books,
+        .on = options->on,
+        .with_working = options->with_working || format_of(options)->needs_working,
+        .without_messages = format_of(options)->tells_few};
     struct review review;
     if (!bench_review(&review, &plumbrule->bench, design_path, &bench_options) ||
         !write_report(plumbrule, &review, design_path, options, taker))
