@@ -1,64 +1,13 @@
-/* What the files of the closed room share. Everything a rule can hold is one of the things below,
- * made by us alone, so that the tag at its head can be trusted. */
+/* What the files of the closed room share. */
 #ifndef JUDGE_ROOM_H
 #define JUDGE_ROOM_H
 #include <lauxlib.h>
 #include <lua.h>
 
 #include "judge.h"
+#include "room_things.h"
 #include "stir.h"
 #include "text.h"
-
-enum thing_tag {
-    THING_NONE, /* none of ours */
-    THING_QUANTITY,
-    THING_WORD,
-    THING_DATE,
-    THING_OBJECT,
-    THING_LIST,
-    THING_WORDS,
-    THING_BOOK
-};
-
-struct thing_quantity {
-    enum thing_tag tag;
-    struct quantity quantity;
-};
-
-/* One word of a closed list. */
-struct thing_word {
-    enum thing_tag tag;
-    bool is_lasting; /* the list is the vocabulary's, not a book's */
-    const char *word;
-    const char *const *words; /* ends in NULL */
-    const char *of;           /* whose word: "exposure" */
-};
-
-struct thing_date {
-    enum thing_tag tag;
-    struct date date;
-};
-
-struct thing_object {
-    enum thing_tag tag;
-    const struct object *object;
-};
-
-struct thing_list {
-    enum thing_tag tag;
-    struct object *const *objects;
-    size_t count;
-};
-
-struct thing_words {
-    enum thing_tag tag;
-    const struct fact *fact;
-    const struct fact_row *row;
-};
-
-struct thing_book {
-    enum thing_tag tag;
-};
 
 /* Where tests go: a finding's own list, or an option's. */
 struct frame {
@@ -168,7 +117,7 @@ static inline struct judge *room_judge(lua_State *lua)
 /* Fill a new state; called protected. */
 void room_add_words(lua_State *lua);       /* room_words.c: plain functions */
 void room_add_quantities(lua_State *lua);  /* room_quantity.c: units and arithmetic */
-void room_add_views(lua_State *lua);       /* room_view.c: things of the design, and the book */
+void room_add_views(lua_State *lua);       /* room_view_made.c: what is shown of a design */
 void room_add_tests(lua_State *lua);       /* room_tests.c: shall, should, review */
 void room_add_calculators(lua_State *lua); /* room_calculator.c */
 void room_add_found(lua_State *lua);       /* room_shown.c: places for words that were found */
@@ -227,14 +176,18 @@ void room_keep_over(lua_State *lua, const struct object *object);
 /* Keeps the view at the top, as long as there is room for it. False: there is none. */
 bool room_keep_shown(lua_State *lua, size_t key, size_t chain);
 /* room_view.c */
-/* An empty thing of ours with its metatable, at the top. */
-void *room_new_thing(lua_State *lua, size_t size, enum thing_tag tag);
 void room_push_object(lua_State *lua, const struct object *object);
+/* room_view_list.c */
 /* Lua's own ipairs at the top becomes ours. */
 void room_push_walk(lua_State *lua);
-void room_push_book(lua_State *lua);
+/* room_view_word.c */
 void room_push_word(lua_State *lua, const char *word, const char *const *words, const char *of);
+/* room_view_made.c */
+/* An empty thing of ours with its metatable, at the top. */
+void *room_new_thing(lua_State *lua, size_t size, enum thing_tag tag);
 void room_push_amount(lua_State *lua, const struct amount *amount);
+/* room_book.c */
+void room_push_book(lua_State *lua);
 /* room_amount.c */
 /* Raises where the text at this index has a NUL in it: what stands before it is another text. */
 void room_refuse_nul(lua_State *lua, int index);
