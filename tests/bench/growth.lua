@@ -149,6 +149,8 @@ local function compare_jobs()
   print(("Jobs, over %d designs, medians of %d interleaved rounds:"):format(size, #ratios))
   print(("  rate of two jobs / rate of one             %9.2f   (aim: at least 1.9)"):format(ratios[(#ratios + 1) // 2]))
   print(("  two programs apart, half the list each     %9.2f   (what this machine gives)"):format(apart[(#apart + 1) // 2]))
+  print(("  two loops in registers, which no memory holds up %3.2f   (the same, of its processors alone)"):format(
+    tonumber(run(quoted(build .. "/bench_pair")))))
   print(("  private memory of a further worker         %9d KiB   (aim: at most 400)"):format(memory.worker))
 end
 

@@ -32,6 +32,7 @@ whole="-Wl,--start-group $(echo "$build"/libroom_*.a) -Wl,--end-group"
     cc $flags "$bench/empty.c" -o "$build/bench_empty" -Wl,--no-as-needed $libraries
     cc $flags "$bench/whole.c" -o "$build/bench_whole"
     cc $flags "$bench/watch.c" -o "$build/bench_watch"
+    cc $flags "$bench/pair.c" -o "$build/bench_pair"
     cc $flags -I"$top/include" "$bench/review.c" -o "$build/bench_review" $whole $libraries
     cc $flags $rooms -I"$top/include" "$bench/roof.c" -o "$build/bench_roof" -Wl,--wrap=calculator_run $whole $libraries
     cc $flags $rooms "$bench"/ten/*.c -o "$build/bench_ten" $whole $libraries
