@@ -1,128 +1,9 @@
 #include "judge.h"
 
-#include "room_limits.h"
-
 #include <string.h>
 
-static void add_problem(struct judge *judge, const char *code, unsigned line, const char *message)
-{
-    struct place place = {judge->rule->path, line, 0};
-    /* The same mistake shows again with every thing; once is enough. */
-    for (size_t i = 0; i < judge->problems->count; i++) {
-        const struct problem *told = &judge->problems->items[i];
-        if (told->place.file == place.file && told->place.line == line &&
-            strcmp(told->code, code) == 0)
-            return;
-    }
-    problems_add(judge->problems, PROBLEM_RULE, code, place, "%s: %s", judge->rule->id, message);
-}
-
-static void tell_bad_text(struct problems *problems, const struct rule *rule,
-                          const struct rule_text *text)
-{
-    struct problem *problem =
-        problems_add(problems, PROBLEM_RULE, text->code,
-                     (struct place){rule->path, text->line, text->column}, "%s", text->wrong);
-    if (problem != NULL && text->excerpt != NULL)
-        problem->excerpt = text->excerpt;
-}
-
-static void push_arguments(lua_State *lua, const struct running *running)
-{
-    room_push_object(lua, running->about);
-    room_push_book(lua);
-    room_push_object(lua, running->judge->design->root);
-}
-
-/* Raises a mistake of a whole function at the line where it begins. */
-static int raise_at(lua_State *lua, unsigned line, const char *message)
-{
-    if (line == 0) /* one of our own functions, put there as it is */
-        lua_pushstring(lua, message);
-    else
-        lua_pushfstring(lua, "rule:%d: %s", (int)line, message);
-    return lua_error(lua);
-}
-
-/* Runs protected. Arguments: running, the card's table. */
-static int run_applies(lua_State *lua)
-{
-    struct running *running = lua_touserdata(lua, 1);
-    running->applies = true;
-    if (lua_getfield(lua, 2, "applies") == LUA_TNIL)
-        return 0;
-    push_arguments(lua, running);
-    lua_call(lua, 3, 1);
-    if (lua_type(lua, -1) != LUA_TBOOLEAN)
-        return raise_at(lua, running->applies_line,
-                        "applies() answers true or false, and nothing else");
-    running->applies = lua_toboolean(lua, -1);
-    return 0;
-}
-
-static int run_check(lua_State *lua)
-{
-    struct running *running = lua_touserdata(lua, 1);
-    lua_getfield(lua, 2, "check");
-    push_arguments(lua, running);
-    lua_call(lua, 3, 0);
-    if (running->judge->finding->test_count == 0)
-        return raise_at(lua, running->check_line,
-                        "the check recorded nothing: it must say shall, should or review");
-    return 0;
-}
-
-/* Calls a protected function with its limits on. What went wrong is left on the stack. */
-static int call_protected(struct judge *judge, lua_CFunction function, struct running *running,
-                          int card_index)
-{
-    lua_State *lua = judge->lua;
-    int results = function == room_run_card ? 1 : 0;
-    lua_pushcfunction(lua, function);
-    lua_pushlightuserdata(lua, running);
-    if (card_index != 0)
-        lua_pushvalue(lua, card_index);
-    judge->is_broken = false;
-    judge->signal = SIGNAL_NONE;
-    judge->stage = function == run_check     ? STAGE_CHECK
-                   : function == run_applies ? STAGE_APPLIES
-                                             : STAGE_CARD;
-    bool is_kept = running->text->card_table >= 0;
-    if (is_kept && judge->stage != STAGE_CARD &&
-        running->text->is_straight[judge->stage == STAGE_CHECK])
-        limits_start_straight(judge);
-    else
-        limits_start(judge);
-    int status = lua_pcall(lua, card_index != 0 ? 2 : 1, results, 0);
-    limits_end(judge);
-    return status;
-}
-
-/* The sentence and the line of an error that a rule left on the stack. */
-static const char *read_error(struct judge *judge, int status, unsigned *line, const char **code)
-{
-    lua_State *lua = judge->lua;
-    const char *message = "the rule raised something that is no sentence";
-    enum runaway runaway = judge->runaway;
-    *line = 0;
-    if (lua_type(lua, -1) == LUA_TSTRING)
-        message = rule_text_split(lua_tostring(lua, -1), line);
-    /* A memory error that was raised again through an option has become a plain one. */
-    if (runaway == RUNAWAY_NONE &&
-        (status == LUA_ERRMEM || strcmp(message, "not enough memory") == 0))
-        runaway = RUNAWAY_MEMORY;
-    *code = runaway == RUNAWAY_NONE     ? "rule-error"
-            : runaway == RUNAWAY_BUDGET ? "rule-budget"
-                                        : "rule-memory";
-    if (runaway != RUNAWAY_NONE) {
-        message = limits_sentence(judge, runaway);
-        return judge->gave_up = message != NULL ? message : "the rule ran away";
-    }
-    char *copy = arena_copy(judge->page, message, text_cut(message, strlen(message), 1000));
-    if (copy != NULL)
-        room_clean(copy);
-    return copy;
-}
+#include "room_limits.h"
+#include "rule_call.h"
 
 /* A test without a comparison, at the end of the finding. */
 static struct test *note_test(struct judge *judge, enum relation relation, enum outcome outcome,
@@ -158,12 +39,12 @@ static bool settle_call(struct judge *judge, int status, unsigned begins)
     } else {
         unsigned line;
         const char *code;
-        const char *message = read_error(judge, status, &line, &code);
+        const char *message = rule_call_error(judge, status, &line, &code);
         if (message == NULL)
             message = "there was no memory";
         if (line == 0) /* where memory went cannot be told to the line */
             line = begins;
-        add_problem(judge, code, line, message);
+        rule_call_problem(judge, code, line, message);
         note_test(judge, RELATION_BROKEN, OUTCOME_OPEN, message);
     }
     lua_pop(lua, 1);
@@ -231,7 +112,7 @@ static void give_up_spent(struct judge *judge, unsigned line)
 {
     const char *message = limits_sentence_of_rule(judge);
     judge->gave_up = message != NULL ? message : "the rule ran away";
-    add_problem(judge, "rule-budget", line, judge->gave_up);
+    rule_call_problem(judge, "rule-budget", line, judge->gave_up);
 }
 
 /* One finding: one rule about one thing. The card's table is at card_index. */
@@ -251,12 +132,11 @@ static bool judge_thing(struct judge *judge, struct running *running, int card_i
         judge->frame = NULL;
         return end_finding(judge);
     }
-    bool ran = settle_call(judge, call_protected(judge, run_applies, running, card_index),
+    bool ran = settle_call(judge, rule_call(judge, STAGE_APPLIES, running, card_index),
                            running->applies_line);
     judge->frame = &frame;
     if (ran && running->applies)
-        settle_call(judge, call_protected(judge, run_check, running, card_index),
-                    running->check_line);
+        settle_call(judge, rule_call(judge, STAGE_CHECK, running, card_index), running->check_line);
     else if (ran)
         finding->outcome = OUTCOME_NOT_APPLICABLE;
     judge->frame = NULL;
@@ -299,17 +179,6 @@ static bool judge_broken(struct judge *judge, size_t order, const char *why)
     return end_finding(judge);
 }
 
-/* Tells why the card could not be read, and gives the sentence back. */
-static const char *tell_bad_card(struct judge *judge, int status)
-{
-    unsigned line;
-    const char *code, *message = read_error(judge, status, &line, &code);
-    if (message == NULL)
-        message = "there was no memory";
-    add_problem(judge, strcmp(code, "rule-error") == 0 ? "rule-card" : code, line, message);
-    return message;
-}
-
 /* Notes what was read, so that a report can tell what decided. */
 static bool keep_text(struct findings *findings, const struct rule_text *text)
 {
@@ -335,14 +204,13 @@ static bool judge_rule(struct judge *judge, size_t at)
     if (text == NULL || !keep_text(judge->findings, text))
         return false;
     if (text->wrong != NULL) {
-        tell_bad_text(judge->problems, judge->rule, text);
+        rule_call_bad_text(judge->problems, judge->rule, text);
         return judge_broken(judge, order, text->wrong);
     }
     lua_settop(lua, 0);
-    int status =
-        room_take_card(lua, &running) ? LUA_OK : call_protected(judge, room_run_card, &running, 0);
+    int status = room_take_card(lua, &running) ? LUA_OK : rule_call(judge, STAGE_CARD, &running, 0);
     if (status != LUA_OK) {
-        const char *message = tell_bad_card(judge, status);
+        const char *message = rule_call_bad_card(judge, status);
         lua_settop(lua, 0);
         return judge_broken(judge, order, message);
     }
@@ -407,13 +275,13 @@ bool judge_read_card(struct card *out, struct judge *judge, const struct rule *r
     if (text == NULL)
         return false;
     if (text->wrong != NULL) {
-        tell_bad_text(problems, rule, text);
+        rule_call_bad_text(problems, rule, text);
         return false;
     }
     lua_settop(judge->lua, 0);
-    int status = call_protected(judge, room_run_card, &running, 0);
+    int status = rule_call(judge, STAGE_CARD, &running, 0);
     if (status != LUA_OK)
-        tell_bad_card(judge, status);
+        rule_call_bad_card(judge, status);
     lua_settop(judge->lua, 0);
     return status == LUA_OK && copy_card(out, arena);
 }
