@@ -3,6 +3,7 @@
 
 #include <errno.h>
 #include <fcntl.h>
+#include <malloc.h>
 #include <signal.h>
 #include <stdio.h>
 #include <string.h>
@@ -13,6 +14,8 @@
 #include "finding.h"
 
 static const char line_format[] = "ndjson";
+
+enum { OWN_MAPPING = 128 * 1024 }; /* bytes */
 
 bool is_batch(const struct desk *desk)
 {
@@ -103,6 +106,11 @@ enum plumbrule_end check_batch(struct desk *desk, const struct plumbrule_options
                           .terminal = isatty(STDERR_FILENO) == 1 ? STDERR_FILENO : -1};
     of_lines.format = line_format;
     desk->is_written = true;
+#ifdef M_MMAP_THRESHOLD
+    /* Long lines get mappings of their own: else a worker takes over, with the heap, the room of
+     * all lines that were ever held at once. */
+    mallopt(M_MMAP_THRESHOLD, OWN_MAPPING);
+#endif
     if (!open_list(&batch.list, desk))
         return PLUMBRULE_UNREAD;
     enum plumbrule_end end = run_batch(desk, &batch);

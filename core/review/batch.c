@@ -98,7 +98,7 @@ static void hand_out(struct batch_run *run)
             continue;
         for (unsigned k = 0; k < run->crew.count; k++) {
             struct worker *worker = &run->crew.workers[k];
-            if (worker->process != 0 && worker->sent_count < QUEUE &&
+            if (worker_takes(&run->crew, k) &&
                 (freest == NULL || worker->sent_count < freest->sent_count))
                 freest = worker;
         }
@@ -227,6 +227,8 @@ static bool start(struct batch_run *run)
     run->polled = calloc((size_t)jobs + 1, sizeof *run->polled);
     run->crew.options = batch->options;
     run->crew.count = jobs;
+    run->crew.slots = run->slots;
+    run->crew.slot_count = run->slot_count;
     return run->slots != NULL && run->crew.workers != NULL && run->polled != NULL &&
            plumbrule_open(&run->crew.plumbrule);
 }

@@ -9,9 +9,13 @@
 #include "text.h"
 
 enum {
-    PATH_BYTES = 4096, /* what is longer no system opens, and is cut to this */
-    QUEUE = 2,         /* designs a worker has before it, so that it never waits for the next */
-    WINDOW_PER_JOB = 8 /* designs that may be ahead of the next line, for each worker */
+    PATH_BYTES = 4096,  /* what is longer no system opens, and is cut to this */
+    QUEUE = 2,          /* designs a worker has before it, so that it never waits for the next */
+    WINDOW_PER_JOB = 8, /* designs that may be ahead of the next line, for each worker */
+    /* Designs a worker takes before a new one stands in for it. The pages it shares with the batch
+     * become its own one after the other as Lua's collector marks them; so memory is that of so
+     * many designs, however many there are. A fork costs less than one review. */
+    WORKER_DESIGNS = 200
 };
 
 /* ---- where paths come from --------------------------------------------------------------------
@@ -63,6 +67,7 @@ struct worker {
     int to, from;       /* our ends of its pipes */
     size_t sent[QUEUE]; /* slots it has before it, first to last */
     size_t sent_count;
+    unsigned taken; /* designs it was ever sent */
     unsigned char head[sizeof(struct reply_head)];
     size_t head_length;
     uint64_t left;     /* bytes of the part still to come, once its head is there */
@@ -73,13 +78,19 @@ struct worker {
 struct crew {
     struct worker *workers;
     unsigned count;
+    struct slot *slots; /* the whole window */
+    size_t slot_count;
     struct plumbrule *plumbrule; /* warm */
     const struct plumbrule_options *options;
     sigset_t before; /* signals that were blocked before the batch */
 };
 
-/* A new worker in place `at`. False: none to be had. */
+/* A new worker in place `at`, whose former one, if any, is left to the caller to end. False: none
+ * to be had, and the place is as it was. */
 bool worker_start(struct crew *crew, unsigned at);
+/* Whether it can be sent a design. One that took all it may is replaced first, once it is idle;
+ * where no other is to be had it goes on. */
+bool worker_takes(struct crew *crew, unsigned at);
 /* Hands it one more design. What cannot be sent shows when its answer is read. */
 void worker_send(struct worker *worker, size_t slot, const struct text *path);
 /* Reads what it has to say into the slot it works at. False: it is lost. `is_short`: no memory. */

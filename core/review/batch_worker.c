@@ -84,13 +84,22 @@ static void set_signals(const struct crew *crew)
     sigprocmask(SIG_SETMASK, &blocked, NULL);
 }
 
-static void close_others(const struct crew *crew, unsigned at)
+/* Also those of the one it stands in for, which would never see them closed. */
+static void close_others(const struct crew *crew)
 {
     for (unsigned i = 0; i < crew->count; i++)
-        if (i != at && crew->workers[i].process != 0) {
+        if (crew->workers[i].process != 0) {
             close(crew->workers[i].to);
             close(crew->workers[i].from);
         }
+}
+
+/* Lines that the batch still holds would stay with the worker when the batch has long written them.
+ */
+static void give_back_lines(const struct crew *crew)
+{
+    for (size_t i = 0; i < crew->slot_count; i++)
+        text_free(&crew->slots[i].line);
 }
 
 /* ---- in the batch -----------------------------------------------------------------------------
@@ -117,14 +126,13 @@ static bool open_pipes(int request[2], int answer[2])
 bool worker_start(struct crew *crew, unsigned at)
 {
     int request[2], answer[2];
-    struct worker *worker = &crew->workers[at];
-    *worker = (struct worker){.to = -1, .from = -1};
     if (!open_pipes(request, answer))
         return false;
     pid_t process = fork();
     if (process == 0) {
         set_signals(crew);
-        close_others(crew, at);
+        close_others(crew);
+        give_back_lines(crew);
         close(request[1]);
         close(answer[0]);
         work(crew, request[0], answer[1]);
@@ -137,9 +145,22 @@ bool worker_start(struct crew *crew, unsigned at)
         close(answer[0]);
         return false;
     }
-    worker->process = process;
-    worker->to = request[1];
-    worker->from = answer[0];
+    crew->workers[at] = (struct worker){.process = process, .to = request[1], .from = answer[0]};
+    return true;
+}
+
+bool worker_takes(struct crew *crew, unsigned at)
+{
+    struct worker *worker = &crew->workers[at], former = *worker;
+    if (worker->process == 0 || worker->sent_count >= QUEUE)
+        return false;
+    if (worker->taken < WORKER_DESIGNS)
+        return true;
+    if (worker->sent_count > 0)
+        return false;
+    worker->taken = 0;
+    if (worker_start(crew, at))
+        worker_end(&former, false);
     return true;
 }
 
@@ -150,6 +171,7 @@ void worker_send(struct worker *worker, size_t slot, const struct text *path)
     memcpy(message, &length, sizeof length);
     memcpy(message + sizeof length, path->bytes, path->length);
     worker->sent[worker->sent_count++] = slot;
+    worker->taken++;
     (void)write_whole(worker->to, message, sizeof length + path->length);
 }
 

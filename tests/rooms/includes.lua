@@ -14,7 +14,7 @@ local libraries = {
   ["lua.h"] = "^core/judge/", ["lauxlib.h"] = "^core/judge/", ["lualib.h"] = "^core/judge/",
 }
 local standard = {}
-for name in ([[assert ctype errno fcntl float getopt inttypes limits locale math poll setjmp signal stdarg stdatomic stdbool
+for name in ([[assert ctype errno fcntl float getopt inttypes limits locale malloc math poll setjmp signal stdarg stdatomic stdbool
   stddef stdint stdio stdlib string strings sys/stat sys/types sys/wait time unistd dirent sys/resource]]):gmatch("%S+") do
   standard[name .. ".h"] = true
 end

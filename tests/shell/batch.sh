@@ -182,6 +182,21 @@ wait $batch
 equal "end with lost workers replaced" $? 3
 sed 1d "$work/out" | cmp -s - "$work/lines1" || wrong "lines after workers were lost"
 
+# Others stand in for workers that took all they may: no design is lost on the way, and no worker is called lost.
+begin
+echo "$work/half.yaml" >&9
+await_lines 1
+former=$(workers_of $batch)
+yes "$work/half.yaml" | head -n 2000 >&9
+await_lines 2001
+# shellcheck disable=SC2086
+await "workers that took their fill are replaced" are_replaced $former
+exec 9>&-
+wait $batch
+equal "end with workers that took their fill" $? 3
+equal "errors told of workers that took their fill" "$(cat "$work/err")" ""
+equal "lines of workers that took their fill" "$(sort "$work/out" | uniq -c | awk '{ print $1 }')" 2001
+
 # A worker is stopped, then killed at its work: its design has a line that says so, the others have theirs.
 begin
 echo quill-hollow/standing.yaml >&9
