@@ -1,10 +1,10 @@
 /* The one-line diagram: from the array at the head down to the utility. */
-#include "drawing.h"
+#include "drawing_one_line.h"
 
 #include <math.h>
 #include <string.h>
 
-#include "drawing_circuit.h"
+#include "drawing.h"
 
 enum {
     PITCH = 92,           /* from one level to the next */
@@ -20,125 +20,6 @@ static const kind_set line_kinds =
     KINDS(service) | KINDS(panel) | KINDS(busbar) | KINDS(breaker) | KINDS(disconnect) |
     KINDS(meter) | KINDS(source) | KINDS(interconnection) | KINDS(rapid_shutdown) |
     KINDS(grounding);
-
-struct line_sheet {
-    struct canvas *canvas;
-    const struct design *design;
-    struct wiring wiring;
-    struct keys keys;
-    double column; /* width of one */
-};
-
-/* Up to three short lines that say what a node is. */
-struct label {
-    const char *lines[3];
-};
-
-static const struct object *only(const struct design *design, enum kind_id kind)
-{
-    return design->of_kind[kind].count > 0 ? design->of_kind[kind].items[0] : NULL;
-}
-
-static size_t count_modules(const struct object *object, unsigned slot)
-{
-    size_t count;
-    objects_in(&count, object, slot);
-    return count;
-}
-
-static const char *model_text(struct canvas *canvas, const struct object *object, unsigned slot)
-{
-    return arena_format(canvas->arena, "model %s", name_shown(canvas, object, slot));
-}
-
-static struct label label_of_source(struct canvas *canvas, const struct object *object)
-{
-    if (object->kind->id == KIND_string) {
-        bool is_plain = object_amount(object, SLOT_string_has_converters).type == AMOUNT_YESNO &&
-                        !object_amount(object, SLOT_string_has_converters).yes;
-        /* Two strings that meet at an inverter are not in parallel where each has its own input. */
-        bool has_input = object_has(object, SLOT_string_input);
-        return (struct label){
-            {object->name,
-             arena_format(canvas->arena, "%zu %s%s", count_modules(object, SLOT_string_modules),
-                          has_input ? "in series, input " : "modules in series",
-                          has_input ? fact_shown(canvas, object, SLOT_string_input) : ""),
-             is_plain ? "no converters"
-                      : arena_format(canvas->arena, "converters %s",
-                                     name_shown(canvas, object, SLOT_string_converter))}};
-    }
-    if (object->kind->id == KIND_branch)
-        return (struct label){{object->name,
-                               arena_format(canvas->arena, "%s microinverters",
-                                            fact_shown(canvas, object, SLOT_branch_microinverters)),
-                               model_text(canvas, object, SLOT_branch_microinverter)}};
-    return (struct label){
-        {object->name, fact_shown(canvas, object, SLOT_source_kind), "other source"}};
-}
-
-static struct label label_of_panel(struct canvas *canvas, const struct object *panel)
-{
-    size_t count;
-    struct object *const *buses = objects_in(&count, panel, SLOT_panel_busbars);
-    const struct object *bus = count > 0 ? buses[0] : NULL;
-    return (struct label){
-        {panel->name,
-         arena_format(canvas->arena, "bus %s", fact_shown(canvas, bus, SLOT_busbar_rating)),
-         arena_format(canvas->arena, "protected at %s",
-                      fact_shown(canvas, bus, SLOT_busbar_protecting_device))}};
-}
-
-static struct label label_of(const struct line_sheet *sheet, const struct node *node)
-{
-    struct canvas *canvas = sheet->canvas;
-    const struct object *object = node->object;
-    switch (node->shape) {
-    case NODE_STRING:
-    case NODE_BRANCH:
-    case NODE_SOURCE:
-        return label_of_source(canvas, object);
-    case NODE_INVERTER: {
-        const struct object *model = object_in(object, SLOT_inverter_model);
-        return (struct label){
-            {object->name, model_text(canvas, object, SLOT_inverter_model),
-             arena_format(canvas->arena, "output %s at %s",
-                          fact_shown(canvas, model, SLOT_inverter_model_output_current),
-                          fact_shown(canvas, model, SLOT_inverter_model_nominal_voltage))}};
-    }
-    case NODE_COMBINER:
-        return (struct label){{object->name, "combiner",
-                               arena_format(canvas->arena, "fuses %s",
-                                            fact_shown(canvas, object, SLOT_combiner_fuse))}};
-    case NODE_DISCONNECT:
-        return (struct label){
-            {object->name,
-             arena_format(canvas->arena, "%s, %s", fact_shown(canvas, object, SLOT_disconnect_role),
-                          fact_shown(canvas, object, SLOT_disconnect_rating)),
-             node->is_guessed ? "place in the run not given"
-                              : fact_shown(canvas, object, SLOT_disconnect_location)}};
-    case NODE_JOINT:
-        return (struct label){{"junction", NULL, NULL}};
-    case NODE_TAP:
-        return (struct label){{"tap on the service", "conductors", NULL}};
-    case NODE_PANEL:
-        return label_of_panel(canvas, object);
-    case NODE_METER:
-        return (struct label){{object != NULL ? object->name : "meter",
-                               arena_format(canvas->arena, "utility meter, %s",
-                                            fact_shown(canvas, object, SLOT_meter_rating)),
-                               fact_shown(canvas, object, SLOT_meter_location)}};
-    case NODE_UTILITY: {
-        const struct object *service = only(sheet->design, KIND_service);
-        return (struct label){
-            {"utility",
-             arena_format(canvas->arena, "%s, fault current %s",
-                          fact_shown(canvas, service, SLOT_service_voltage),
-                          fact_shown(canvas, service, SLOT_service_available_fault_current)),
-             NULL}};
-    }
-    }
-    return (struct label){{NULL, NULL, NULL}};
-}
 
 static double half_of(const struct node *node)
 {
@@ -213,7 +94,7 @@ static void write_node(struct line_sheet *sheet, const struct node *node)
     struct canvas *canvas = sheet->canvas;
     double half = node->shape == NODE_PANEL ? 30 : node->shape == NODE_COMBINER ? 22 : 20;
     double left = node->x + half + 10, room = room_beside(sheet, node) - half - 10;
-    struct label label = label_of(sheet, node);
+    struct label label = one_line_label(sheet, node);
     double y = label.lines[1] == NULL ? node->y + 4 : node->y - 7;
     symbol_draw(canvas, node);
     for (size_t i = 0; i < 3 && label.lines[i] != NULL; i++) {
@@ -301,101 +182,6 @@ static void write_run(struct line_sheet *sheet, const struct run *run)
         write_tag(sheet->canvas, to->x, bend + 13, run->tag);
 }
 
-/* A circuit that leads nowhere that is told has no tag; the schedule lists it all the same. */
-static const char *tag_of(const struct wiring *wiring, const struct object *circuit)
-{
-    for (size_t i = 0; i < wiring->run_count; i++)
-        if (wiring->runs[i].circuit == circuit && wiring->runs[i].tag[0] != '\0')
-            return wiring->runs[i].tag;
-    return "–";
-}
-
-static double write_schedule(struct line_sheet *sheet, double y)
-{
-    struct canvas *canvas = sheet->canvas;
-    const struct objects *circuits = &sheet->design->of_kind[KIND_circuit];
-    if (circuits->count == 0)
-        return y;
-    static const char *const heads[] = {"run",     "from, to", "conductors", "EGC",
-                                        "raceway", "length",   "OCPD"};
-    static const double at[] = {0, 28, 172, 336, 396, 484, 536};
-    static const double widths[] = {24, 138, 158, 56, 82, 48, 144};
-    for (size_t i = 0; i < 7; i++)
-        canvas_text(canvas, MARGIN + at[i], y,
-                    (struct lettering){10, ANCHOR_START, true, false, FAINT, 0}, heads[i]);
-    for (size_t i = 0; i < circuits->count; i++) {
-        const struct object *circuit = circuits->items[i];
-        y += 17;
-        const char *cells[] = {tag_of(&sheet->wiring, circuit),
-                               arena_format(canvas->arena, "%s, %s",
-                                            name_shown(canvas, circuit, SLOT_circuit_from),
-                                            name_shown(canvas, circuit, SLOT_circuit_to)),
-                               circuit_conductor_text(canvas, circuit),
-                               fact_shown(canvas, circuit, SLOT_circuit_egc_size),
-                               circuit_raceway_text(canvas, circuit),
-                               fact_shown(canvas, circuit, SLOT_circuit_length),
-                               circuit_ocpd_text(canvas, circuit)};
-        for (size_t j = 0; j < 7; j++)
-            canvas_text(canvas, MARGIN + at[j], y,
-                        (struct lettering){10, ANCHOR_START, j == 0, false, NULL, widths[j]},
-                        cells[j]);
-    }
-    return y + 18;
-}
-
-/* What stands beside the line: the side of the connection, shutdown, grounding. */
-static double write_facts(struct line_sheet *sheet, double y)
-{
-    struct canvas *canvas = sheet->canvas;
-    const struct object *connection = only(sheet->design, KIND_interconnection);
-    const struct object *shutdown = only(sheet->design, KIND_rapid_shutdown);
-    const struct object *grounding = only(sheet->design, KIND_grounding);
-    const struct lettering body = {11, ANCHOR_START, false, false, NULL, 0};
-    const double left = MARGIN + 34, width = SHEET_WIDTH - left - MARGIN;
-    symbol_ground(canvas, MARGIN + 12, y + 4);
-    y = canvas_paragraph(
-        canvas, left, y + 4, width, 2, body,
-        arena_format(canvas->arena,
-                     "Grounding: electrode conductor %s %s; equipment ground of the array %s; "
-                     "bonding by %s.",
-                     fact_shown(canvas, grounding, SLOT_grounding_gec_size),
-                     fact_shown(canvas, grounding, SLOT_grounding_gec_material),
-                     fact_shown(canvas, grounding, SLOT_grounding_array_egc_size),
-                     fact_shown(canvas, grounding, SLOT_grounding_bonding)));
-    y = canvas_paragraph(
-        canvas, left, y + 4, width, 2, body,
-        arena_format(canvas->arena, "Connection: %s, at %s, overcurrent device %s.",
-                     fact_shown(canvas, connection, SLOT_interconnection_side),
-                     name_shown(canvas, connection, SLOT_interconnection_at),
-                     fact_shown(canvas, connection, SLOT_interconnection_ocpd_rating)));
-    y = canvas_paragraph(
-        canvas, left, y + 4, width, 2, body,
-        arena_format(canvas->arena, "Rapid shutdown: %s, set off by %s (%s).",
-                     fact_shown(canvas, shutdown, SLOT_rapid_shutdown_method),
-                     name_shown(canvas, shutdown, SLOT_rapid_shutdown_initiator),
-                     fact_shown(canvas, shutdown, SLOT_rapid_shutdown_initiator_location)));
-    return y + 16;
-}
-
-/* Things that the design lists and that no run leads from to the utility. */
-static double write_apart(struct line_sheet *sheet, double y)
-{
-    struct text list = {0};
-    for (size_t i = 0; i < sheet->wiring.node_count; i++) {
-        const struct node *node = &sheet->wiring.nodes[i];
-        if (!node->is_reached && node->object != NULL)
-            text_add_format(&list, "%s%s", list.length > 0 ? ", " : "", node->object->name);
-    }
-    if (list.length > 0)
-        y = sheet_note(sheet->canvas, y - 12,
-                       arena_format(sheet->canvas->arena,
-                                    "No way to the utility is told for: %s. They are not drawn.",
-                                    list.bytes)) +
-            8;
-    text_free(&list);
-    return y;
-}
-
 static double write_diagram(struct line_sheet *sheet)
 {
     const struct wiring *wiring = &sheet->wiring;
@@ -431,9 +217,9 @@ static void write_all(struct line_sheet *sheet)
                            : "No circuit is given: there is nothing to draw yet.") +
             20;
     if (sheet->design != NULL) {
-        y = write_facts(sheet, y);
-        y = write_apart(sheet, y);
-        y = write_schedule(sheet, y + 4);
+        y = one_line_facts(sheet, y);
+        y = one_line_apart(sheet, y);
+        y = one_line_schedule(sheet, y + 4);
     }
     y = keys_write(canvas, &sheet->keys, y + 14);
     sheet_block(canvas, y + 6, "One-line diagram");
