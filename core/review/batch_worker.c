@@ -160,7 +160,7 @@ bool worker_takes(struct crew *crew, unsigned at)
         return false;
     worker->taken = 0;
     if (worker_start(crew, at))
-        worker_end(&former, false);
+        worker_end(&former, true); /* it has nothing in hand, and might be stopped */
     return true;
 }
 
