@@ -502,26 +502,6 @@ static void check_same_behind_space(const char *text, size_t length, struct dime
           "it is the same to the last bit");
 }
 
-static void check_simple_texts(uint64_t *state)
-{
-    static const char *const numbers[] = {"32",      "-0.27", "0",       "-0",  "+7",
-                                          "1e-5",    "007",   "1.5e300", "1/2", "4:12",
-                                          "3 in 12", "0x1",   "1,5",     "12."};
-    enum { NUMBERS = sizeof numbers / sizeof numbers[0] };
-
-    for (int round = 0; round < ROUNDS; round++) {
-        char text[64];
-        const struct unit *unit = unit_at(next_random(state) % 93);
-        const char *gap = next_random(state) % 2 ? " " : "";
-        enum measure measure = (enum measure)(next_random(state) % MEASURE_COUNT);
-        bool fits = unit != NULL && next_random(state) % 4 != 0;
-        int length = snprintf(text, sizeof text, "%s%s%s", numbers[next_random(state) % NUMBERS],
-                              gap, unit != NULL ? unit->name : "");
-        check_same_behind_space(text, (size_t)length,
-                                fits ? unit->dimension : measure_dimension(measure));
-    }
-}
-
 /* Changed and broken texts: read or refused with a sentence, never anything else. */
 static void check_broken_texts(uint64_t *state)
 {
@@ -566,7 +546,6 @@ int main(void)
     check_comparison();
     check_round_trip(&state);
     check_algebra(&state);
-    check_simple_texts(&state);
     check_broken_texts(&state);
     return checks_end();
 }

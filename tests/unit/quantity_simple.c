@@ -21,6 +21,9 @@ static unsigned next(uint64_t *state, unsigned below)
 static const char *const after[] = {".",  "s",   "²",     "2", "^2", "³", " ",
                                     "/h", "-in", " 6 in", "'", "·s", "e"};
 
+/* Numbers of other shapes than digits around a point. */
+static const char *const odd_numbers[] = {"007", "1/2", "4:12", "3 in 12", "0x1", "-1/2"};
+
 static size_t add_digits(char *text, uint64_t *state)
 {
     static const char *const signs[] = {"", "", "", "", "-", "+", "−", "--"};
@@ -74,7 +77,8 @@ static size_t make(char *text, const struct unit *unit, uint64_t *state)
     static const char *const gaps[] = {"", " ", " ", " ", "  ", "\t", "-", "\xC2\xA0"};
     if (next(state, 10) == 0)
         return (size_t)sprintf(text, "%s", ONE_OF(borders, state));
-    size_t length = add_digits(text, state);
+    size_t length = next(state, 12) == 0 ? (size_t)sprintf(text, "%s", ONE_OF(odd_numbers, state))
+                                         : add_digits(text, state);
     return length + (size_t)sprintf(text + length, "%s%s%s", ONE_OF(gaps, state), unit->name,
                                     next(state, 4) == 0 ? ONE_OF(after, state) : "");
 }
