@@ -147,29 +147,34 @@ static int add(lua_State *lua, const void *bytes, size_t length, void *to)
     return 0;
 }
 
-/* Signature, version and format, bytes that a copy would spoil, sizes, an integer, a number. */
+enum {
+    HEAD_WORDS = 15,
+    HEAD = HEAD_WORDS + sizeof(lua_Integer) + sizeof(lua_Number),
+    BEGIN = HEAD + 1 /* behind the number of upvalues: the chunk's function */
+};
+
 static bool is_head_known(const char *bytes)
 {
-    static const char head[] = "\x1BLua\x54\x00\x19\x93\r\n\x1A\n\x04\x08\x08";
+    /* Signature, version and format, bytes that a copy would spoil, sizes, an integer, a number. */
+    char head[HEAD] = "\x1BLua\x54\x00\x19\x93\r\n\x1A\n\x04\x08\x08";
     const lua_Integer integer = 0x5678;
     const lua_Number number = 370.5;
-    return memcmp(bytes, head, sizeof head - 1) == 0 &&
-           memcmp(bytes + sizeof head - 1, &integer, sizeof integer) == 0 &&
-           memcmp(bytes + sizeof head - 1 + sizeof integer, &number, sizeof number) == 0;
+    memcpy(head + HEAD_WORDS, &integer, sizeof integer);
+    memcpy(head + HEAD_WORDS + sizeof integer, &number, sizeof number);
+    return memcmp(bytes, head, sizeof head) == 0;
 }
 
 bool rule_code_look(struct rule_code *out, lua_State *lua, int index)
 {
-    enum { HEAD = 15 + sizeof(lua_Integer) + sizeof(lua_Number) + 1 /* number of upvalues */ };
     struct text text = {0};
     *out = (struct rule_code){.sets_upvalues = false};
     lua_pushvalue(lua, index);
-    bool is_known = lua_dump(lua, add, &text, 1) == 0 && !text.is_short && text.length > HEAD &&
+    bool is_known = lua_dump(lua, add, &text, 1) == 0 && !text.is_short && text.length > BEGIN &&
                     is_head_known(text.bytes);
     lua_pop(lua, 1);
     if (is_known) {
         const unsigned char *bytes = (const unsigned char *)text.bytes;
-        struct dump dump = {bytes + HEAD, bytes + text.length, false, out};
+        struct dump dump = {bytes + BEGIN, bytes + text.length, false, out};
         read_function(&dump, 0);
         is_known = !dump.is_wrong && dump.at == dump.end;
     }
