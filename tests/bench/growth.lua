@@ -1,4 +1,4 @@
--- How time and memory grow: growth.lua TOP BUILD FOLDER [--full]. Designs come from generate.lua and are read again and
+-- How time and memory grow: growth.lua TOP BUILD FOLDER [--full | --memory]. Designs come from generate.lua and are read again and
 -- again where the list is longer than what was made. Each line: what, its size, seconds, and what follows from them.
 local top, build, folder, is_full = arg[1], arg[2], arg[3], arg[4] == "--full"
 
@@ -154,7 +154,27 @@ local function compare_jobs()
   print(("  private memory of a further worker         %9d KiB   (aim: at most 400)"):format(memory.worker))
 end
 
-grow_designs()
-grow_rules()
-grow_modules()
-compare_jobs()
+-- Does a batch's memory stay what it is? What is used for moments only is seen by chance, in a long run more surely; so
+-- the short one is watched as often as the long one is in all.
+local function compare_memory()
+  local designs, list, memory = made("--seed 21 --count 300", folder .. "/many"), folder .. "/some", {}
+  local words = ("check --from-list %s --jobs 2 --book %s/tests/bench/books/electrical --on 2026-08-03 --catalogues %s/samples/catalogue"):format(
+    quoted(list), quoted(top), quoted(top))
+  print(("Batches with two jobs and the electrical book (%d different designs, again and again):"):format(#designs))
+  for _, size in ipairs { 1000, 100000 } do
+    write_list(list, designs, size)
+    local one = watch(size == 1000 and 1 or 20, words)
+    print(("  %6d designs %10.3f s   private memory: parent %6d KiB, worker %6d KiB"):format(size, one.seconds, one.parent, one.worker))
+    memory[size] = one.parent + one.worker
+  end
+  print(("  memory at 100000 designs / memory at 1000 %20.3f"):format(memory[100000] / memory[1000]))
+end
+
+if arg[4] == "--memory" then
+  compare_memory()
+else
+  grow_designs()
+  grow_rules()
+  grow_modules()
+  compare_jobs()
+end

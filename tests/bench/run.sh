@@ -1,20 +1,21 @@
 #!/bin/sh
 # How long a check takes and how much memory, as ratios within one run on one machine, beside peers. Prints tables;
 # nothing fails by being slow. Needs what sh tests/run.sh installs.
-#     run.sh [--full] [--markdown]
-# --full: batches of up to 100 000 designs, which takes hours. --markdown: the aims and what was measured as a table
+#     run.sh [--full | --memory] [--markdown]
+# --full: batches of up to 100 000 designs, which takes hours. --memory: nothing but the memory of a batch of 100 000
+# beside one of 1000, with the electrical book and two jobs, which takes some ten minutes. --markdown: the aims and what was measured as a table
 # for docs/benchmark.md, and nothing else.
 set -eu
 top=$(cd "$(dirname "$0")/../.." && pwd)
 build=${BENCH_BUILD:-$top/build/bench}
 bench=$top/tests/bench
 lua=$(command -v lua5.4)
-full= markdown=
+extent= markdown=
 for word in "$@"; do
     case $word in
-    --full) full=--full ;;
+    --full | --memory) extent=$word ;;
     --markdown) markdown=--markdown ;;
-    *) echo "run.sh [--full] [--markdown]" >&2 && exit 64 ;;
+    *) echo "run.sh [--full | --memory] [--markdown]" >&2 && exit 64 ;;
     esac
 done
 folder=$(mktemp -d)
@@ -45,6 +46,10 @@ for name in $(sed -n 's/^catalogue: \[\(.*\)\]/\1/p' $design | tr -d ,); do
 done
 
 measure() {
+    if [ "$extent" = --memory ]; then
+        "$lua" "$bench/growth.lua" "$top" "$build" "$folder" --memory
+        return
+    fi
     echo "\$ plumbrule check $design --book marrow-bay   (in samples/, Release, $(uname -m), $(nproc) processors)"
     echo "Whole runs, process start to exit, medians of interleaved rounds:"
     "$build/bench_whole" "$build/bench_empty" "$lua" "$build/plumbrule" check $design --book marrow-bay
@@ -61,7 +66,7 @@ measure() {
     "$build/bench_roof" "$bench/forty.yaml" roof-alone "$bench/books" catalogue
     echo "Ten checks written five ways, over designs in memory:"
     TOP=$top BUILD=$build FOLDER=$folder/ten COUNT=3000 sh "$bench/ten/run.sh" || return 1
-    "$lua" "$bench/growth.lua" "$top" "$build" "$folder" $full || return 1
+    "$lua" "$bench/growth.lua" "$top" "$build" "$folder" $extent || return 1
 }
 # The end of what stands before a pipe would be lost; there a part that does not end well has to say so itself.
 if [ -n "$markdown" ]; then
