@@ -4,7 +4,7 @@
 #include <assert.h>
 #include <stdlib.h>
 
-/* Only words, counts, yes/no and references have an assumption in the table. */
+/* Only words, texts, counts, yes/no and references have an assumption in the table. */
 static void assume(struct fact *fact, const struct fact_row *row, const struct absence *absence)
 {
     fact->state = FACT_ASSUMED;
@@ -15,6 +15,8 @@ static void assume(struct fact *fact, const struct fact_row *row, const struct a
         fact->is.number = strtod(absence->means, NULL);
     else if (row->type == TYPE_YESNO)
         fact->is.yes = absence->means[0] == 'y';
+    else if (row->type == TYPE_TEXT)
+        fact->is.word = absence->means;
     else {
         assert(row->type == TYPE_REFERENCE);
         fact->state = FACT_NONE;

@@ -40,7 +40,8 @@ return {
 
   pass("nec/inverter-connectors", "tern", "circuit:home-1"),
   fail("nec/inverter-connectors", "tern", "circuit:home-1", { { "connector: Teal-4", "connector: Umber-3", 2 } }, "against the inverter's"),
-  open("nec/inverter-connectors", "tern", "circuit:home-1", { { "    connector: Teal-4\n", "", 2 } }, "connector"),
+  { rule = "nec/inverter-connectors", kind = "notApplicable", design = "tern", about = "circuit:home-1", change = { { "    connector: Teal-4\n", "", 2 } } },
+  open("nec/inverter-connectors", "tern", "circuit:home-1", nil, "inverter_model Fenwick S6000: connector", with(S6000, "connector: Teal-4", "connector:")),
   pass("nec/indoor-insulation", "tern", "circuit:home-1", "Fit for inside"),
   fail("nec/indoor-insulation", "tern", "circuit:home-1", { { "insulation: THWN-2", "insulation: USE-2", 5 } }, "Fit for inside"),
   open("nec/indoor-insulation", "tern", "circuit:home-1", { { "    inside_building: yes\n", "", 2 } }, "inside_building"),
