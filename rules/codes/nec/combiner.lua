@@ -10,6 +10,10 @@ return {
     for _, string in ipairs(combiner.strings) do
       amperes = amperes + string:source_current()
       shall.be_at_least("Rated voltage against that of a string", combiner.voltage_rating, string:maximum_voltage(design.site.design_low_temperature))
+      -- The fuse is told twice, or stands twice.
+      if string.fused and not same(string.fuse, combiner.fuse) then
+        review(format("String %s is told to have a fuse of %s, and the combiner one of %s for each string: the designer tells which of the two is there, or that both are", string:called(), string.fuse, combiner.fuse))
+      end
       shall.be_at_least("Rating of each fuse against 125 % of the string's current", combiner.fuse, book.continuous_factor * string:source_current())
       for _, module in ipairs(string.modules) do
         shall.not_exceed("Rating of each fuse against the module's largest", combiner.fuse, module.model.maximum_series_fuse)
