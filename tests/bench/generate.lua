@@ -335,7 +335,7 @@ local function put_framing(house, one)
   put("      framing:")
   facts(8, "kind", mostly("rafter", "truss"), "size", pick { "2x6", "2x8", "2x8", "2x10", "2x10" }, "species", pick(woods),
     "grade", pick { "No. 1", "No. 2", "No. 2", "Select Structural" }, "spacing", house.spacing .. " in",
-    "span", feet(math.max(between(8, 14, 0.5), math.ceil(reach_of(house, one) / 2 + 0.1))), "first_at", "0 in", "ceiling_attached", pick { "yes", "no" }, "lower_edge_bracing", mostly("6 ft", "14 ft"),
+    "span", feet(math.max(between(8, 14, 0.5), math.ceil(reach_of(house, one) / 2 + 0.1))), "held_between", mostly("yes", "no"), "first_at", "0 in", "ceiling_attached", pick { "yes", "no" }, "lower_edge_bracing", mostly("6 ft", "14 ft"),
     "condition", mostly("sound", "sagging", "cracked", "repaired"), "wet_service", mostly("no", "yes"))
 end
 

@@ -74,8 +74,9 @@ end
 -- Forgotten, a breaker serves nothing as far as the design says: whoever must have a breaker has none.
 local TURNS_AGAINST = { serves = true }
 
--- Forgotten, a circuit has its raceway to itself as far as the design says: it shares none, and its counts stand as told.
-local LEAVES = { raceway_of = "nec/raceway-shared" }
+-- Forgotten, a circuit has its raceway to itself as far as the design says: it shares none, and its counts stand as
+-- told. One that names no connector ends on terminals.
+local LEAVES = { raceway_of = "nec/raceway-shared", connector = "nec/inverter-connectors" }
 
 local MAY_BECOME = {
   pass = { pass = true, open = true },

@@ -30,7 +30,7 @@ local function kind_of(rule, about, changes, options)
   return plumb.find(check(changes, options), rule, about).kind
 end
 
-local framing = "framing: {kind: rafter, size: 2x12, species: Douglas Fir-Larch, grade: Select Structural, spacing: 16 in, span: 12 ft, first_at: 0 in, ceiling_attached: no, condition: sound, wet_service: no}"
+local framing = "framing: {kind: rafter, size: 2x12, species: Douglas Fir-Larch, grade: Select Structural, spacing: 16 in, span: 12 ft, held_between: no, first_at: 0 in, ceiling_attached: no, condition: sound, wet_service: no}"
 local function framed(old, new) return { framing, plumb.change(framing, old, new), 2 } end
 
 -- Rule, about, kind, changes.
@@ -83,6 +83,9 @@ local cases = {
   { "asce/roof-weight", south, "review", { { "      dead_load: 8 psf\n", "      dead_load: 2 psf\n", 2 } } },
   { "irc/stories", "building:building", "review", { { "stories: 2", "stories: 4" } } },
   { "asce/rafter-span", south, "review", { framed("span: 12 ft", "span: 6 ft") } },
+  { "asce/rafter-span", south, "review", { framed("span: 12 ft", "span: 11 ft") } },
+  { "asce/rafter-span", south, "pass", { framed("span: 12 ft, held_between: no", "span: 11 ft, held_between: yes") } },
+  { "asce/rafter-span", south, "open", { framed("span: 12 ft, held_between: no", "span: 11 ft") } },
   { "asce/building-size", "building:building", "review", { { "mean_roof_height: 24 ft", "mean_roof_height: 19 ft" } } },
   { "asce/building-size", "building:building", "review", { { "  width: 31 ft", "  width: 20 ft" } } },
   { "asce/drifting-snow", "roof:roof", "review", { { "shape: gable", "shape: hip" } } },

@@ -3,14 +3,20 @@ return {
   title = "Span of the rafters against the roof",
   cite = "common practice, no source",
   about = "roof_plane",
-  applies = function(plane) return plane.modules:count() > 0 and plane.framing.kind:is("rafter") and plane:has_edge("ridge") end,
+  applies = function(plane)
+    return plane.modules:count() > 0 and plane.framing.kind:is("rafter") and (plane:has_edge("ridge") or plane:has_edge("hip"))
+  end,
   check = function(plane, book)
     local reach = plane:rafter_reach() - plane.eave_overhang
     local span = plane.framing.span
-    if span < book.least_rafter_share * reach then
+    if span >= book.free_rafter_share * reach then
+      shall.be_at_least("Span of the rafters, for which no support between is needed,", span, book.free_rafter_share * reach, ft)
+    elseif span < book.least_rafter_share * reach then
       review(format("The rafters are said to span %s of the %.1f ft in plan from wall to ridge: show the purlins, walls or struts that hold them between, and what these stand on", span, reach / (1 * ft)))
-    else
+    elseif plane.framing.held_between then
       shall.be_at_least("Span of the rafters, for which one support between would do,", span, book.least_rafter_share * reach, ft)
+    else
+      review(format("The rafters are said to span %s of the %.1f ft in plan from wall to ridge, and nothing to hold them between: show where they end, or give the span they have", span, reach / (1 * ft)))
     end
   end,
   remedy = "Give the longest span in plan between two supports, and show the supports between wall and ridge on the drawings.",
