@@ -103,6 +103,8 @@ static const struct parameter edges_agree_results[] = {
     YES_OF("is_so", "Is it so?"), NAME_OF("plane", "The other plane, where it is not."),
     NAME_OF("edge", "What this plane calls the edge."),
     NAME_OF("other", "What the other one calls it.")};
+static const struct parameter other_plane_results[] = {
+    YES_OF("is_so", "Is it so?"), NAME_OF("plane", "The first other plane of which it is.")};
 static const struct parameter section_count_result[] = {NUMBER_OF("count", "Sections.")};
 static const struct parameter module_count_result[] = {NUMBER_OF("count", "Modules.")};
 static const struct parameter section_length_results[] = {
@@ -195,6 +197,10 @@ const struct calculator layout_calculators[] = {
           ALL(edge_input), ALL(yes_result), layout_run_edge_is_met),
     PLANE("edges_agree", "Do planes that share a ridge, hip or valley in plan name it alike?",
           NOTHING, ALL(edges_agree_results), layout_run_edges_agree),
+    PLANE("eave_above", "Does an eave of another plane run over it in plan, or end above its wall?",
+          NOTHING, ALL(other_plane_results), layout_run_eave_above),
+    PLANE("roof_below", "Does an eave of it run over another plane in plan, or end above its wall?",
+          NOTHING, ALL(other_plane_results), layout_run_roof_below),
     PLANE("clearance", "Least distance from any module to the edges of a kind.", ALL(edge_input),
           TWO_OF(clearance_results), layout_run_clearance),
     PLANE("clearance_to_obstructions", "Least distance from any module to an obstruction.",

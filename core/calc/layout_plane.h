@@ -114,6 +114,9 @@ struct shape layout_ring_of(const struct layout_plane *plane); /* its rim withou
 struct shape layout_side_of(const struct layout_plane *plane, size_t side);
 struct shape layout_module_shape(const struct layout_module *module);
 struct point layout_in_plan(const struct layout_plane *plane, struct point at);
+/* The outline in plan, its first corner once more behind the last; it lives in the arena. False: no
+ * memory. */
+bool layout_plan_of(struct shape *out, const struct layout_plane *plane, struct arena *arena);
 /* The area its modules cover. False: stop is set. */
 bool layout_covered_area(double *area, struct layout_plane *plane, struct working *working);
 /* Do two modules lie over each other by more than LAYOUT_SLACK both ways? */

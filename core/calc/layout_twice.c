@@ -74,18 +74,6 @@ static bool is_apart(const struct reach *a, const struct reach *b)
     return false;
 }
 
-/* The outline in plan; it lives in the arena. False: no memory. */
-static bool plan_of(struct shape *out, const struct layout_plane *plane, struct arena *arena)
-{
-    struct point *corners = arena_take(arena, plane->count * sizeof *corners);
-    if (corners == NULL)
-        return false;
-    for (size_t i = 0; i < plane->count; i++)
-        corners[i] = layout_in_plan(plane, plane->corners[i]);
-    *out = (struct shape){corners, plane->count, true};
-    return true;
-}
-
 /* *out is NULL where a fact is missing. False: no memory. */
 static bool draw(struct drawn **out, const struct objects *planes, size_t at,
                  struct working *working)
@@ -96,7 +84,7 @@ static bool draw(struct drawn **out, const struct objects *planes, size_t at,
     if (!layout_plane_open(&plane, planes->items[at], LAYOUT_OUTLINE | LAYOUT_PLAN, working))
         return working->stop.kind != STOP_MEMORY;
     struct drawn *drawn = arena_take(working->arena, sizeof *drawn);
-    if (drawn == NULL || !plan_of(&drawn->outline, plane, working->arena))
+    if (drawn == NULL || !layout_plan_of(&drawn->outline, plane, working->arena))
         return false;
     drawn->plane = plane;
     drawn->area = fabs(flat_area(drawn->outline.corners, drawn->outline.count));

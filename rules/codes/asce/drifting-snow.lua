@@ -14,8 +14,14 @@ return {
     if book.site_snow_study then ground_snow = design.site.ground_snow_load end
     -- A roof below a higher one: what the wind leaves there, and what slides down onto it, is not at hand.
     for _, plane in ipairs(roof.planes) do
-      if plane.modules:count() > 0 and plane:has_edge("wall") then
+      local has_wall = plane.modules:count() > 0 and plane:has_edge("wall")
+      if has_wall then
         review(format("%s ends at a wall: snow drifts against it, and from a higher roof it slides down there; neither is counted with modules, clamps, rails, attachments and rafters", plane:called()))
+      elseif plane.modules:count() > 0 then
+        local is_below, upper = plane:eave_above()
+        if is_below then
+          review(format("An eave of %s runs over %s: snow drifts onto what lies below it, and from above it slides down there; neither is counted with modules, clamps, rails, attachments and rafters", upper, plane:called()))
+        end
       end
     end
     for _, plane in ipairs(roof.planes) do

@@ -14,6 +14,10 @@ return {
     elseif plane.sheds_onto_lower_roof then
       shall.be("Snow guards hold what would slide onto a lower roof, an exit or a meter", plane.snow_guards)
     else
+      local is_over, lower = plane:roof_below()
+      if is_over then
+        review(format("Snow is told to slide onto nothing, but an eave of it runs over %s: the designer tells how much higher it lies, and what holds the snow", lower))
+      end
       shall.be("Nothing below that sliding snow could harm", not plane.sheds_onto_lower_roof)
     end
   end,
