@@ -97,7 +97,8 @@ static const struct parameter pathway_count_result[] = {
     NUMBER_OF("count", "Strips side by side that do not overlap.")};
 static const struct parameter pathway_planes_results[] = {
     NUMBER_OF("count", "Planes with such a strip."), NAME_OF("plane", "The first of them."),
-    NUMBER_OF("planes", "Planes that the building has.")};
+    NUMBER_OF("planes", "Planes that the building has."),
+    NAME_OF("building", "The first of its planes, with a strip or without.")};
 static const struct parameter yes_result[] = {YES_OF("is_so", "Is it so?")};
 static const struct parameter edges_agree_results[] = {
     YES_OF("is_so", "Is it so?"), NAME_OF("plane", "The other plane, where it is not."),
@@ -179,6 +180,10 @@ const struct calculator layout_calculators[] = {
           "Planes of the building with modules that have a strip of a width from eave to ridge; of "
           "the house where what stands apart has modules, too.",
           ALL(width_and_maybe_side_input), ALL(pathway_planes_results), layout_run_pathway_planes),
+    PLANE("building_pathways",
+          "Planes of the same building that have a strip of a width from eave to ridge.",
+          ALL(width_and_maybe_side_input), ALL(pathway_planes_results),
+          layout_run_building_pathways),
     PLANE("building_share", "Share of the whole roof of its building that modules cover, in plan.",
           NOTHING, ALL(share_result), layout_run_building_share),
     PLANE("stands_apart", "Does it cover what stands apart from the house, as a detached garage?",

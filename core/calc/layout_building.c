@@ -1,7 +1,14 @@
 /* Which planes are of one building: what the law says of a roof it says of each building's own. */
 #include <string.h>
 
+#include "layout_build.h"
 #include "layout_methods.h"
+
+/* Roofs nearer than this in plan are of one building, m: a foot. Our own choice. */
+static const double one_roof = 0.3048;
+
+static const char *const apart_kinds[LAYOUT_APART] = {"detached garage", "accessory", "carport",
+                                                      "shade structure"};
 
 static bool is_open(const char *structure)
 {
@@ -35,6 +42,87 @@ bool layout_is_apart(bool *is, const struct object *plane, struct working *worki
     return true;
 }
 
+/* The planes of one kind of structure, each with its outline in plan. */
+struct apart {
+    struct layout_plane *plane;
+    struct shape outline;
+};
+
+static bool open_apart(struct apart **out, size_t *count, const char *structure,
+                       struct working *working)
+{
+    struct layout_plane **planes;
+    size_t all;
+    *count = 0;
+    if (!layout_planes_open(&planes, &all, 0, working))
+        return false;
+    if ((*out = arena_take(working->arena, all * sizeof **out)) == NULL)
+        return working_short(working);
+    for (size_t i = 0; i < all; i++) {
+        const char *apart;
+        struct layout_plane *plane = planes[i];
+        if (!find_apart(&apart, plane->object, working))
+            return false;
+        if (apart == NULL || strcmp(apart, structure) != 0)
+            continue;
+        if (!layout_plane_open(&plane, plane->object, LAYOUT_OUTLINE | LAYOUT_PLAN, working))
+            return false;
+        plane->building = NULL;
+        (*out)[*count].plane = plane;
+        if (!layout_plan_of(&(*out)[(*count)++].outline, plane, working->arena))
+            return working_short(working);
+    }
+    return true;
+}
+
+/* All that is joined to the plane at `first`, by way of others, too: the reached stand in front. */
+static void join(struct apart *planes, size_t count, size_t first)
+{
+    const struct layout_plane *building = planes[first].plane;
+    size_t reached = first + 1;
+    planes[first].plane->building = building;
+    for (size_t i = first; i < reached; i++)
+        for (size_t j = reached; j < count; j++) {
+            struct point nearest[2];
+            struct apart other = planes[j];
+            if (flat_distance(&planes[i].outline, &other.outline, nearest) > one_roof)
+                continue;
+            other.plane->building = building;
+            planes[j] = planes[reached];
+            planes[reached++] = other;
+        }
+}
+
+static bool find_buildings(struct layout_plane *plane, struct working *working)
+{
+    struct apart *planes;
+    size_t count;
+    const char *apart;
+    if (!find_apart(&apart, plane->object, working) || apart == NULL ||
+        !open_apart(&planes, &count, apart, working))
+        return false;
+    for (size_t i = 0; i < count; i++)
+        if (planes[i].plane->building == NULL)
+            join(planes, count, i);
+    return true;
+}
+
+/* Two that stand apart, of one kind: are their roofs joined? */
+static bool is_joined(bool *is, const struct object *plane, const struct object *other,
+                      const char *apart, struct working *working)
+{
+    struct layout_plane *mine, *its;
+    size_t kind = 0;
+    while (kind + 1 < LAYOUT_APART && strcmp(apart_kinds[kind], apart) != 0)
+        kind++;
+    if (!layout_plane_open(&mine, plane, 0, working) ||
+        !layout_plane_open(&its, other, 0, working) ||
+        !layout_build(&working->layout->buildings_read[kind], find_buildings, mine, working))
+        return false;
+    *is = mine->building == its->building;
+    return true;
+}
+
 bool layout_is_one_building(bool *is, const struct object *plane, const struct object *other,
                             struct working *working)
 {
@@ -44,7 +132,9 @@ bool layout_is_one_building(bool *is, const struct object *plane, const struct o
         return true;
     if (!find_apart(&mine, plane, working) || !find_apart(&its, other, working))
         return false;
-    *is = (mine == NULL && its == NULL) || (mine != NULL && its != NULL && strcmp(mine, its) == 0);
+    if (mine != NULL && its != NULL && strcmp(mine, its) == 0)
+        return is_joined(is, plane, other, mine, working);
+    *is = mine == NULL && its == NULL;
     return true;
 }
 

@@ -14,7 +14,8 @@ calculate layout_run_eave_above, layout_run_roof_below;
 calculate layout_run_has_edge, layout_run_clearance, layout_run_obstruction_clearance,
     layout_run_over_edge, layout_run_over_obstructions, layout_run_overlapping;
 calculate layout_run_pathway_width, layout_run_pathway_count, layout_run_pathway_faces,
-    layout_run_adjacent_pathway, layout_run_straddling_pathway, layout_run_pathway_planes;
+    layout_run_adjacent_pathway, layout_run_straddling_pathway, layout_run_pathway_planes,
+    layout_run_building_pathways;
 calculate layout_run_section_count, layout_run_section_length, layout_run_section_gap;
 calculate layout_run_clear_below, layout_run_clear_width_below;
 calculate layout_run_attachment_zone, layout_run_module_zone, layout_run_edge_distance,
@@ -29,8 +30,8 @@ struct amount layout_square_metres(double area);
 /* Does the plane cover something that stands apart from the house (detached garage, carport, shade
  * structure, accessory building)? False: stop is set. */
 bool layout_is_apart(bool *is, const struct object *plane, struct working *working);
-/* Are two planes of one building? All that does not stand apart is; what does, is with its like.
- * False: stop is set. */
+/* Are two planes of one building? All that does not stand apart is; what does, is with its like
+ * where their roofs meet. False: stop is set. */
 bool layout_is_one_building(bool *is, const struct object *plane, const struct object *other,
                             struct working *working);
 /* The widest strip on a plane, kept. False: stop is set. */

@@ -63,9 +63,10 @@ struct layout_plane {
     struct pathway_graph *pathway; /* NULL: not yet asked for */
     double pathway_width, bare_width;
     struct layout_support *support;
-    struct readings *support_read; /* what it was built from; NULL: not yet */
-    const struct wind_place *wind; /* of what lies on it: see placed_wind.h */
-    struct readings *wind_read;    /* as support_read */
+    struct readings *support_read;       /* what it was built from; NULL: not yet */
+    const struct wind_place *wind;       /* of what lies on it: see placed_wind.h */
+    struct readings *wind_read;          /* as support_read */
+    const struct layout_plane *building; /* of what stands apart: the first plane of its building */
 };
 
 /* Lengths closer than this are the same, m: 0.1 mm. */
@@ -78,8 +79,12 @@ struct layout_pair {
     double width;
 };
 
+/* Kinds of structures that stand apart from the house. */
+enum { LAYOUT_APART = 4 };
+
 struct layout {
     struct arena *arena;
+    struct readings *buildings_read[LAYOUT_APART]; /* what told which planes are together */
     struct layout_geos *geos;
     struct layout_plane *planes; /* by the ordinal of the thing */
     struct layout_pair *pairs;   /* those asked for so far */

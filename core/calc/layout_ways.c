@@ -136,16 +136,28 @@ static bool find_building(const struct object **out, struct layout_plane *const 
     return true;
 }
 
-bool layout_run_pathway_planes(struct amount *results, const struct object *about,
-                               const struct amount *inputs, struct working *working)
+/* The first plane of a building: its name tells buildings apart. */
+static bool name_building(struct amount *out, const struct object *of,
+                          struct layout_plane *const *planes, size_t count, struct working *working)
 {
-    struct layout_plane **planes;
-    const struct object *of;
-    size_t count, wide = 0, all = 0;
-    (void)about;
-    if (!layout_planes_open(&planes, &count, LAYOUT_PATHWAY, working) ||
-        !find_building(&of, planes, count, working))
-        return false;
+    for (size_t i = 0; i < count; i++) {
+        bool is;
+        if (!layout_is_one_building(&is, planes[i]->object, of, working))
+            return false;
+        if (!is)
+            continue;
+        *out = amount_of_word(planes[i]->object->path);
+        return true;
+    }
+    return true;
+}
+
+/* Of the building under a plane. */
+static bool count_planes(struct amount *results, const struct object *of,
+                         struct layout_plane *const *planes, size_t count,
+                         const struct amount *inputs, struct working *working)
+{
+    size_t wide = 0, all = 0;
     for (size_t i = 0; i < count; i++) {
         double width, bare;
         bool is = true;
@@ -167,4 +179,27 @@ bool layout_run_pathway_planes(struct amount *results, const struct object *abou
     results[0] = amount_of_number((double)wide);
     results[2] = amount_of_number((double)all);
     return true;
+}
+
+bool layout_run_pathway_planes(struct amount *results, const struct object *about,
+                               const struct amount *inputs, struct working *working)
+{
+    struct layout_plane **planes;
+    const struct object *of;
+    size_t count;
+    (void)about;
+    return layout_planes_open(&planes, &count, LAYOUT_PATHWAY, working) &&
+           find_building(&of, planes, count, working) &&
+           count_planes(results, of, planes, count, inputs, working) &&
+           name_building(&results[3], of, planes, count, working);
+}
+
+bool layout_run_building_pathways(struct amount *results, const struct object *about,
+                                  const struct amount *inputs, struct working *working)
+{
+    struct layout_plane **planes;
+    size_t count;
+    return layout_planes_open(&planes, &count, LAYOUT_PATHWAY, working) &&
+           count_planes(results, about, planes, count, inputs, working) &&
+           name_building(&results[3], about, planes, count, working);
 }

@@ -35,7 +35,7 @@ return {
       shall.be_at_least("Pathways from eave to ridge on this plane", plane:pathway_count(width), needed)
     end
     if book.ifc_pathways_per_building > 0 then
-      shall.be_at_least("Planes with a clear pathway", design.roof:pathway_planes(width), book.ifc_pathways_per_building)
+      shall.be_at_least("Planes with a clear pathway", plane:building_pathways(width), book.ifc_pathways_per_building)
     end
   end,
   remedy = "Leave out a column of modules at one or both ends of the plane.",

@@ -30,6 +30,37 @@ local function check_only(plane, book)
   end
 end
 
+-- Is anything asked of the plane, for its own sake?
+local function is_asked(plane, book)
+  return plane.modules:count() > 0
+    and not (book.exempt_low_slope and plane.slope <= book.low_slope)
+    and plane.slope <= book.exempt_steeper_than
+    and not (book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") and plane:stands_apart())
+end
+
+-- What stands apart from the building looked at first has pathways of its own.
+local function check_others(roof, book, first)
+  local seen = { first }
+  for _, plane in ipairs(roof.planes) do
+    if is_asked(plane, book) then
+      local clear, _, planes, building = plane:building_pathways(book.pathway_width)
+      local is_new = true
+      for _, name in ipairs(seen) do is_new = is_new and not same(name, building) end
+      if is_new then
+        table.insert(seen, building)
+        if same(planes, 1) and book.pathways_per_building > 1 then
+          check_only(plane, book)
+        else
+          shall.be_at_least(format("Planes with a clear pathway on the building of %s", plane:called()), clear, book.pathways_per_building)
+        end
+        if book.pathway_to_street then
+          shall.be_at_least(format("Of these on the building of %s, towards the street or the driveway", plane:called()), plane:building_pathways(book.pathway_width, "street or driveway"), 1)
+        end
+      end
+    end
+  end
+end
+
 ---@type plumbrule.Rule
 return {
   title = "Pathways of the building",
@@ -38,12 +69,7 @@ return {
   applies = function(roof, book, design)
     if book.exempt_sprinklered and not design.building.sprinklers:is("none") then return false end
     for _, plane in ipairs(roof.planes) do
-      if plane.modules:count() > 0
-        and not (book.exempt_low_slope and plane.slope <= book.low_slope)
-        and plane.slope <= book.exempt_steeper_than
-        and not (book.exempt_detached and plane.structure:is("detached garage", "carport", "shade structure") and plane:stands_apart()) then
-        return true
-      end
+      if is_asked(plane, book) then return true end
     end
     return false
   end,
@@ -59,7 +85,7 @@ return {
       shall.not_exceed("Area of all modules, so small that no pathway is asked for", area, book.pathway_free_area, sq_ft)
       return
     end
-    local clear, _, planes = roof:pathway_planes(book.pathway_width)
+    local clear, _, planes, first = roof:pathway_planes(book.pathway_width)
     if same(planes, 1) and book.pathways_per_building > 1 then
       check_only(find_only(roof), book)
     else
@@ -68,6 +94,7 @@ return {
     if book.pathway_to_street then
       shall.be_at_least("Of these towards the street or the driveway", roof:pathway_planes(book.pathway_width, "street or driveway"), 1)
     end
+    check_others(roof, book, first)
   end,
   remedy = "Keep a strip from eave to ridge clear on a second plane, one of them on the street or driveway side.",
 }
