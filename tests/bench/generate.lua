@@ -610,7 +610,7 @@ local function put_panel(name, rating, of, sources, duty)
   item(2, name, "model", model, "is_service_panel", is_main and "yes" or "no", "fed_from", is_main and "none" or "main", "feeder", of.feeder or "none",
     "status", is_main and pick { "existing", "existing", "new" } or "new", "location", mostly(pick { "garage", "outside wall", "basement" }, "clothes closet", "bathroom"), "enclosure_type", "3R",
     "readily_accessible", "yes", "handle_height", mostly("6 ft", "7 ft"), "detached_building", "no", "main_lugs_only", is_main and "no" or "yes", "split_bus", mostly("no", "yes"), "spaces", spaces, "free_spaces", mostly(math.max(between(4, spaces // 2, 1), 2 * #sources), 0), "takes_tandems", "no",
-    "interrupting_rating", mostly("22 kA", "10 kA"), "taps_allowed", "no", "working_space", inline("depth", feet(mostly(pick { 3, 3.5, 4 }, 2.5)), "width", "36 in", "height", "8 ft",
+    "interrupting_rating", mostly("22 kA", "10 kA"), "taps_allowed", "no", "surge_protection", not is_main and mostly("yes", "no"), "working_space", inline("depth", feet(mostly(pick { 3, 3.5, 4 }, 2.5)), "width", "36 in", "height", "8 ft",
       "equipment_width", "15 in", "facing", "live parts to none", "door_opens_90", mostly("yes", "no"), "clear_of_storage", mostly("yes", "no")))
   put("    busbars:")
   item(6, "bus", "rating", amperes(bus), "protecting_device", amperes(rating), "fed_at", mostly("end", "center"), "feed_through", mostly("no", "yes"),
