@@ -44,6 +44,28 @@ local function carries_what_its_role_says(circuit)
   end
 end
 
+local function is_among(thing, list)
+  for _, one in ipairs(list) do
+    if same(one:kind_of(), thing:kind_of()) and same(one, thing) then return true end
+  end
+  return false
+end
+
+-- What it begins at it carries, and what comes out of the circuit that it goes on from.
+local function carries_what_it_begins_at(circuit)
+  local from = circuit.from
+  local kind = from and from:kind_of() or "nothing"
+  if same(kind, "string") or same(kind, "branch") or same(kind, "inverter") or same(kind, "source") then
+    if not is_among(from, circuit.carries) then shall.be(format("It carries %s, where it begins", from:called()), false) end
+  elseif same(kind, "circuit") and same(from.role, circuit.role) then
+    for _, carried in ipairs(from.carries) do
+      if not is_among(carried, circuit.carries) then
+        shall.be(format("It carries %s, which comes out of circuit %s", carried:called(), from:called()), false)
+      end
+    end
+  end
+end
+
 -- Feeders are judged as those of the panels that name them.
 local function is_named_as_feeder(circuit, design)
   for _, panel in ipairs(design.panels) do
@@ -95,6 +117,7 @@ return {
     local kind = to:kind_of()
     ends_at_what_stays(to, kind, design)
     carries_what_its_role_says(circuit)
+    carries_what_it_begins_at(circuit)
     if circuit.role:is("feeder") then is_named_as_feeder(circuit, design) end
     if circuit.role:is("supply-side") then
       shall.be("The design connects to the supply side", design.interconnection.side:is("supply side"))

@@ -18,7 +18,7 @@ return {
   applies = function(panel, book, design)
     if tonumber(book:edition("nec")) < 2023 or not panel.status:is("new") or panel.is_service_panel then return false end
     if not design.building.occupancy:is("one-family dwelling", "two-family dwelling", "townhouse", "multifamily") then return false end
-    return (not panel.detached_building or panel.dwelling) and has_loads(panel)
+    return has_loads(panel) and (not panel.detached_building or panel.dwelling)
   end,
   check = function(panel)
     shall.be("There is a surge-protective device in it or right beside it", panel.surge_protection)
