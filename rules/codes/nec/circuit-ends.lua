@@ -66,6 +66,16 @@ local function carries_what_it_begins_at(circuit)
   end
 end
 
+-- Where it goes on in another circuit, that carries it.
+local function is_carried_on(circuit, to)
+  if not same(to:kind_of(), "circuit") or not same(to.role, circuit.role) then return end
+  for _, carried in ipairs(circuit.carries) do
+    if not is_among(carried, to.carries) then
+      shall.be(format("Circuit %s, in which it goes on, carries %s", to:called(), carried:called()), false)
+    end
+  end
+end
+
 -- Feeders are judged as those of the panels that name them.
 local function is_named_as_feeder(circuit, design)
   for _, panel in ipairs(design.panels) do
@@ -118,6 +128,7 @@ return {
     ends_at_what_stays(to, kind, design)
     carries_what_its_role_says(circuit)
     carries_what_it_begins_at(circuit)
+    is_carried_on(circuit, to)
     if circuit.role:is("feeder") then is_named_as_feeder(circuit, design) end
     if circuit.role:is("supply-side") then
       shall.be("The design connects to the supply side", design.interconnection.side:is("supply side"))
