@@ -117,6 +117,8 @@ bool layout_run_covered_share(struct amount *results, const struct object *about
     for (size_t i = 0; i < count; i++) {
         double share = 0;
         bool is_told = false;
+        if (planes[i]->module_count == 0) /* a building without any has no share */
+            continue;
         for (size_t j = 0; j < i && !is_told; j++)
             if (!layout_is_one_building(&is_told, planes[i]->object, planes[j]->object, working))
                 return false;
