@@ -120,7 +120,8 @@ bool layout_run_covered_share(struct amount *results, const struct object *about
         if (planes[i]->module_count == 0) /* a building without any has no share */
             continue;
         for (size_t j = 0; j < i && !is_told; j++)
-            if (!layout_is_one_building(&is_told, planes[i]->object, planes[j]->object, working))
+            if (planes[j]->module_count > 0 &&
+                !layout_is_one_building(&is_told, planes[i]->object, planes[j]->object, working))
                 return false;
         if (!is_told && !find_share(&share, planes[i]->object, working))
             return false;
