@@ -179,6 +179,20 @@ static bool take_operand(struct desk *desk, const struct command *command, const
     return false;
 }
 
+/* A single dash before a long name: getopt would read -book as -b with the argument "ook". */
+static bool is_short_of_dash(const struct command *command, const char *word)
+{
+    if (word == NULL || word[0] != '-' || word[1] == '-')
+        return false;
+    size_t length = strcspn(word + 1, "=");
+    for (size_t i = 0; length > 1 && command->flags[i] != FLAG_COUNT; i++) {
+        const char *name = flag_at(command->flags[i])->name;
+        if (strlen(name) == length && strncmp(word + 1, name, length) == 0)
+            return true;
+    }
+    return false;
+}
+
 bool desk_parse(struct desk *desk, const struct command *command, int argc, char **argv)
 {
     struct option table[FLAG_COUNT + 1];
@@ -189,13 +203,14 @@ bool desk_parse(struct desk *desk, const struct command *command, int argc, char
     optind = 0; /* begin anew */
     for (;;) {
         int before = optind;
+        const char *word = argv[before > 0 ? before : 1];
+        if (is_short_of_dash(command, word))
+            return refuse_unknown(desk, command, word);
         code = getopt_long(argc, argv, letters, table, NULL);
         if (code == -1)
             break;
-        if (code == '?' || code == ':') {
-            const char *word = argv[before > 0 ? before : 1];
+        if (code == '?' || code == ':')
             return refuse_option(desk, command, code, optopt, word);
-        }
         bool is_taken = code == 1 ? take_operand(desk, command, optarg)
                                   : take(desk, command, flag_of(code, command), optarg);
         if (!is_taken)

@@ -68,7 +68,10 @@ static void refuse_command(struct desk *desk, const char *name)
                                    count > 0 ? ", " : "", command->name);
     }
     const char *near = text_find_near(name, names, count);
-    if (near != NULL)
+    if (name[0] == '-')
+        desk_refuse(desk, "command-none", "plumbrule check house.yaml --book marrow-bay",
+                    "'%s' stands where a command is needed; plumbrule --help lists them", name);
+    else if (near != NULL)
         desk_refuse(desk, "command-unknown", NULL, "there is no command '%s'; did you mean '%s'?",
                     name, near);
     else

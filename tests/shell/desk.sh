@@ -100,6 +100,13 @@ ends 0 "each command has help" "$PLUMBRULE" check --help
 out "--with-working"
 ends 64 "an unknown option is a mistake" "$PLUMBRULE" check --bok x
 err "did you mean --book?"
+for word in -book -book=heron-point -books -on -output -format; do # getopt would take the rest of the word as an argument
+    ends 64 "one dash before a long name" "$PLUMBRULE" check stands.yaml $word heron-point
+    err "check has no option $word; did you mean -${word%=*}?"
+done
+ends 0 "a letter with its argument behind it" "$PLUMBRULE" check stands.yaml --books books -bheron-point -fjson
+ends 64 "an option in place of a command" "$PLUMBRULE" -help
+err "'-help' stands where a command is needed; plumbrule --help lists them"
 ends 64 "an unknown letter too" "$PLUMBRULE" check -z
 err "no option -z"
 ends 64 "an option without its argument" "$PLUMBRULE" check house.yaml --book
