@@ -11,6 +11,8 @@ static enum plumbrule_end end_of(const struct proof *proof)
 {
     if (proof_count_wrong(proof) > 0)
         return PLUMBRULE_FAILS;
+    if (!proof->is_read)
+        return PLUMBRULE_STANDS; /* a problem decides */
     return proof->lack_count > 0 || proof->case_count == 0 ? PLUMBRULE_OPEN : PLUMBRULE_STANDS;
 }
 
@@ -20,9 +22,13 @@ static bool write_proofs(struct desk *desk, const struct proof *proofs, size_t c
     const char *format = desk_last(desk, FLAG_FORMAT);
     if (format != NULL && strcmp(format, "json") == 0)
         return proof_write_json(&desk->out, proofs, count, problems);
+    bool is_first = true;
     for (size_t i = 0; i < count; i++) {
-        if (i > 0)
+        if (!proofs[i].is_read)
+            continue;
+        if (!is_first)
             text_add_word(&desk->out, "\n");
+        is_first = false;
         if (!proof_write_text(&desk->out, &proofs[i]))
             return false;
     }

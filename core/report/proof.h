@@ -32,6 +32,7 @@ struct proof_move {
 struct proof {
     struct arena *arena;
     const char *book, *title;
+    bool is_read; /* else a problem says why, and there is nothing to count */
     size_t rule_count;
     struct proof_case *cases;
     size_t case_count, case_capacity;

@@ -88,7 +88,7 @@ bool proof_write_json(struct text *out, const struct proof *proofs, size_t count
     json_t *books = json_array(), *told = json_array(), *object = json_object();
     bool is_whole = books != NULL && told != NULL;
     for (size_t i = 0; is_whole && i < count; i++)
-        is_whole = json_push(books, proof_json(&proofs[i]));
+        is_whole = !proofs[i].is_read || json_push(books, proof_json(&proofs[i]));
     for (size_t i = 0; is_whole && i < problems->count; i++)
         is_whole = json_push(told, problem_json(&problems->items[i]));
     is_whole = json_put(object, "plumbrule", json_integer(1)) && is_whole;

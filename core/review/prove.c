@@ -250,6 +250,7 @@ bool bench_prove(struct proof *out, struct bench *bench, const char *book,
     proving.book = shelf_find(bench->shelf, book, (struct place){0}, problems);
     if (proving.book == NULL)
         return !arena_is_short(arena);
+    out->is_read = true;
     out->book = proving.book->name;
     out->title = proving.book->title;
     proving.case_arena = arena_new();

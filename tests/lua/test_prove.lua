@@ -307,6 +307,18 @@ function TestProve:test_the_command_line()
   lu.assertStrContains(errors, "marrow-bay")
 end
 
+-- Of a book that is not there nothing is counted, and what the others prove stands.
+function TestProve:test_a_book_that_is_not_there()
+  local folder = book(whole)
+  local output, code = plumb.run({ "prove", "marow-bay" })
+  lu.assertEquals({ output, code }, { "", 3 })
+  output, code = plumb.run({ "prove", "marow-bay", folder })
+  lu.assertEquals({ output:match("^town: 1 rule, 6 cases, all as expected\n"), code }, { output, 3 })
+  local report = prove_json("marow-bay", folder)
+  lu.assertEquals({ #report.proofs, report.proofs[1].book }, { 1, "town" })
+  lu.assertEquals(report.problems[1].code, "book-unknown")
+end
+
 -- No case of the books that come with the program comes out otherwise than it says.
 function TestProve:test_the_books_of_the_house()
   local output = plumb.run({ "books", "--format", "json" })
