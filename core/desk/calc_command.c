@@ -152,11 +152,19 @@ static bool refuse_input(struct desk *desk, const struct calculator *calculator,
     return false;
 }
 
-static bool read_input(struct amount *inputs, const struct calculator *calculator,
+/* What the command line gives. */
+struct given {
+    struct amount inputs[CALCULATOR_INPUTS];
+    bool is_refused[CALCULATOR_INPUTS]; /* it is told already what is wrong with it */
+    bool has_stray;                     /* a word that names no input may have been meant for one */
+};
+
+static bool read_input(struct given *given, const struct calculator *calculator,
                        const char *operand, struct desk *desk)
 {
     const char *equals = strchr(operand, '=');
     if (equals == NULL) {
+        given->has_stray = true;
         desk_refuse(desk, "input-bad", "height=\"18 ft\"", "'%s' is no INPUT=VALUE", operand);
         return false;
     }
@@ -164,20 +172,23 @@ static bool read_input(struct amount *inputs, const struct calculator *calculato
     for (size_t i = 0; name != NULL && i < calculator->input_count; i++) {
         if (strcmp(calculator->inputs[i].name, name) != 0)
             continue;
-        if (inputs[i].type != AMOUNT_NONE)
-            return refuse_value(desk, &calculator->inputs[i], "it is given twice");
-        return read_value(&inputs[i], &calculator->inputs[i], equals + 1, desk);
+        const struct parameter *parameter = &calculator->inputs[i];
+        bool is_twice = given->inputs[i].type != AMOUNT_NONE || given->is_refused[i];
+        bool is_read = is_twice ? refuse_value(desk, parameter, "it is given twice")
+                                : read_value(&given->inputs[i], parameter, equals + 1, desk);
+        given->is_refused[i] = given->is_refused[i] || !is_read;
+        return is_read;
     }
+    given->has_stray = true;
     return name != NULL && refuse_input(desk, calculator, name);
 }
 
-/* Reads all inputs and tells all mistakes at once. */
-static bool read_inputs(struct amount *inputs, const struct calculator *calculator,
-                        struct desk *desk)
+/* Reads all inputs and tells what cannot be read. */
+static bool read_inputs(struct given *given, const struct calculator *calculator, struct desk *desk)
 {
     bool all_read = true;
     for (size_t i = 1; i < desk->operands.count; i++)
-        all_read = read_input(inputs, calculator, desk->operands.items[i], desk) && all_read;
+        all_read = read_input(given, calculator, desk->operands.items[i], desk) && all_read;
     return all_read && desk->problems.count == 0;
 }
 
@@ -242,16 +253,18 @@ static enum plumbrule_end tell_stop(struct desk *desk, const struct calculator *
     }
 }
 
-/* Whether each input alone is what it may be, and all that are not, told at once. */
+/* Whether each input that was read is what it may be, and all that are not, told at once. */
 static bool check_inputs(struct desk *desk, const struct calculator *calculator,
-                         const struct amount *inputs, struct working *working)
+                         const struct given *given, struct working *working)
 {
     bool are_right = true;
     for (size_t i = 0; i < calculator->input_count; i++) {
         const struct parameter *parameter = &calculator->inputs[i];
-        if (calculator_takes(calculator, inputs, i, working))
+        bool is_absent = given->inputs[i].type == AMOUNT_NONE;
+        if (given->is_refused[i] || (is_absent && given->has_stray) ||
+            calculator_takes(calculator, given->inputs, i, working))
             continue;
-        if (inputs[i].type == AMOUNT_NONE)
+        if (is_absent)
             refuse_value(desk, parameter, "it is not given");
         else
             tell_stop(desk, calculator, &working->stop);
@@ -263,7 +276,7 @@ static bool check_inputs(struct desk *desk, const struct calculator *calculator,
 
 enum plumbrule_end run_calc(struct desk *desk)
 {
-    struct amount inputs[CALCULATOR_INPUTS] = {{.type = AMOUNT_NONE}};
+    struct given given = {.inputs = {{.type = AMOUNT_NONE}}};
     struct amount results[CALCULATOR_RESULTS];
     struct working working = {.arena = desk->arena, .keeps_steps = true};
     struct page page = {&desk->out, WIDTH, false};
@@ -272,11 +285,10 @@ enum plumbrule_end run_calc(struct desk *desk)
     const struct calculator *calculator = calculator_find(KIND_NONE, desk->operands.items[0]);
     if (calculator == NULL)
         return refuse_calculator(desk, desk->operands.items[0]);
-    if (!read_inputs(inputs, calculator, desk))
-        return desk->problems.count > 0 ? PLUMBRULE_COMMAND : PLUMBRULE_NO_MEMORY;
-    if (!check_inputs(desk, calculator, inputs, &working))
+    bool are_read = read_inputs(&given, calculator, desk);
+    if (!check_inputs(desk, calculator, &given, &working) || !are_read)
         return arena_is_short(desk->arena) ? PLUMBRULE_NO_MEMORY : PLUMBRULE_COMMAND;
-    bool is_done = calculator_run(calculator, results, NULL, inputs, &working);
+    bool is_done = calculator_run(calculator, results, NULL, given.inputs, &working);
     enum plumbrule_end end = PLUMBRULE_STANDS;
     if (is_done)
         tell_working(&page, calculator, results, &working);

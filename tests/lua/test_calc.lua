@@ -73,6 +73,22 @@ function TestCalc:test_all_mistakes_at_once()
   end
 end
 
+-- What cannot be read is told with what can be read but is no such word, and with what is not given.
+function TestCalc:test_numbers_and_words_at_once()
+  local _, code, errors = calc("ampacity", "size=10 AGW", "material=coper", "insulation=90", "ambient=-9 V", "conductors=six")
+  lu.assertEquals(code, 64)
+  for _, name in ipairs { "size", "material", "insulation", "ambient", "conductors" } do
+    lu.assertEquals(plumb.count("\n" .. errors, "\n" .. name .. ": "), 1, errors)
+  end
+  _, _, errors = calc("ampacity", "insulation=90", "insulation=60", "material=coper", "ambient=30 °C", "conductors=3")
+  for _, said in ipairs { 'insulation: "90" has no unit', "insulation: it is given twice", "material: 'coper'", "size: it is not given" } do
+    lu.assertEquals(plumb.count(errors, said), 1, errors)
+  end
+  -- a misspelt name was meant for an input, which is then not said to be missing
+  _, _, errors = calc("ampacity", "siz=10 AWG", "material=coper", "insulation=90 °C", "ambient=30 °C", "conductors=3")
+  lu.assertEquals({ plumb.count(errors, "did you mean size"), plumb.count(errors, "material: "), plumb.count(errors, "not given") }, { 1, 1, 0 })
+end
+
 function TestCalc:test_what_it_takes_is_told_once()
   local function tells(words, ...)
     local _, code, errors = calc(...)
