@@ -96,6 +96,7 @@ static int format(lua_State *lua)
     luaL_Buffer buffer;
     int argument = 2, given = lua_gettop(lua); /* the buffer may take places of its own */
     const char *at = luaL_checkstring(lua, 1);
+    room_refuse_nul(lua, 1);
     luaL_buffinit(lua, &buffer);
     for (;;) {
         size_t plain = strcspn(at, "%");
