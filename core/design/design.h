@@ -63,6 +63,8 @@ struct objects {
 struct design {
     struct arena *arena; /* owns everything */
     const char *path;
+    const char *text; /* of its file, so that later problems can show a line; NULL: none */
+    size_t text_length;
     struct object *root;
     struct objects of_kind[KIND_COUNT]; /* all things of a kind, in file order */
     size_t thing_count;

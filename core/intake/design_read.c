@@ -188,6 +188,10 @@ static const struct node *open_file(struct design_reader *reader, const char *pa
     *complaints = (struct complaints){.source = source, .problems = reader->problems};
     complaints->also = reader->edits != NULL ? reader->edits->source : NULL;
     reader->complaints = complaints;
+    if (strcmp(path, reader->design->path) == 0) {
+        reader->design->text = source->bytes;
+        reader->design->text_length = source->length;
+    }
     if (reader->is_edited != NULL && source->root != NULL)
         design_edits_apply(reader->edits, reader->is_edited, source->root,
                            strcmp(path, reader->design->path) != 0, reader->arena);

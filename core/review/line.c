@@ -2,6 +2,7 @@
 #include "review.h"
 
 #include <stdio.h>
+#include <string.h>
 
 #include "index.h"
 #include "layout.h"
@@ -43,6 +44,16 @@ static size_t *count_slips(const struct layout_fault *faults, size_t count, stru
     return counts;
 }
 
+/* The line of the design's file at the place, or NULL. */
+static const char *line_at(const struct review *review, struct place place)
+{
+    const struct design *design = review->design;
+    const struct source source = {design->path, design->text, design->text_length, NULL};
+    bool is_there =
+        design->text != NULL && place.file != NULL && strcmp(place.file, design->path) == 0;
+    return is_there ? source_line(&source, place.line, review->problems.arena) : NULL;
+}
+
 static void tell_fault(struct review *review, const struct layout_fault *fault, size_t more)
 {
     const struct object *object = fault->object;
@@ -52,8 +63,10 @@ static void tell_fault(struct review *review, const struct layout_fault *fault, 
     struct problem *problem =
         problems_add(&review->problems, PROBLEM_INPUT, "geometry", place_of(fault), "%s %s%s: %s",
                      object->kind->name, object->path, others, fault->message);
-    if (problem != NULL)
-        problem->example = fault->example;
+    if (problem == NULL)
+        return;
+    problem->example = fault->example;
+    problem->excerpt = line_at(review, problem->place);
 }
 
 /* What is wrong with the geometry of the roof is said before any rule stumbles over it. */

@@ -394,6 +394,13 @@ local function problem(changes, message)
   lu.assertStrContains(report.problems[1].message, message)
   lu.assertTrue(report.problems[1].place.line > 0)
   lu.assertIsString(report.problems[1].example)
+  -- people see the line itself, with a caret below the place
+  local place = report.problems[1].place
+  local text = plumb.run({ "check", place.file, "--book", "larch-pass", "--catalogues", plumb.top .. "/samples/catalogue" })
+  local shown, at = text:match("\n    ([^\n]+)\n    ( *)%^\n    for example: ")
+  lu.assertNotNil(shown, text)
+  lu.assertStrContains(plumb.read(place.file), shown)
+  lu.assertEquals(#at + 1, math.min(place.column, 61))
   return report
 end
 
