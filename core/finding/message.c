@@ -101,6 +101,27 @@ static struct demand demand_of(enum relation relation)
     }
 }
 
+static bool is_count(const struct amount *amount)
+{
+    return amount->type == AMOUNT_NUMBER && amount->quantity.unit == NULL &&
+           amount->quantity.value >= 0 && floor(amount->quantity.value) == amount->quantity.value;
+}
+
+/* Of things that are counted: "Modules over an edge: 4; there must be none". */
+static const char *count_sentence(const struct test *test, const char *actual, const char *limit,
+                                  const char *share, struct arena *arena)
+{
+    bool is_none = test->limit.quantity.value <= 0 &&
+                   (test->relation == RELATION_EQUAL || test->relation == RELATION_NOT_EXCEED);
+    struct demand demand = demand_of(test->relation);
+    if (!is_none)
+        return ARENA_JOIN(arena, test->what, ": ", actual, "; ", demand.before, limit,
+                          demand.behind, share);
+    return test->outcome == OUTCOME_FAIL
+               ? ARENA_JOIN(arena, test->what, ": ", actual, "; there must be none")
+               : ARENA_JOIN(arena, test->what, ": none, as it must be");
+}
+
 static const char *pair_sentence(const struct test *test, struct arena *arena)
 {
     char actual[128], limit[128], share[40];
@@ -108,6 +129,10 @@ static const char *pair_sentence(const struct test *test, struct arena *arena)
     const char *before, *behind;
     test_write_amounts(actual, limit, sizeof actual, test);
     write_share(&before, share, sizeof share, &behind, test);
+    if (is_count(&test->actual) && is_count(&test->limit)) {
+        const char *whole = ARENA_JOIN(arena, before, share, behind);
+        return whole != NULL ? count_sentence(test, actual, limit, whole, arena) : NULL;
+    }
     return ARENA_JOIN(arena, test->what, " is ", actual, "; ", demand.before, limit, demand.behind,
                       before, share, behind);
 }

@@ -85,6 +85,8 @@ function outcome.deciding(tests)
   return deciding
 end
 
+local function is_count(value) return type(value) == "number" and value >= 0 and value % 1 == 0 end
+
 -- How the sentence of a test begins.
 local function beginning(test)
   if test.relation == "one_of" then
@@ -96,7 +98,7 @@ local function beginning(test)
   if test.relation == "missing" then return test.fact .. " is not given" end
   if test.relation == "review" or test.relation == "broken" then return test.what end
   if test.relation == "be" then return test.kind == "pass" and test.what or "this must hold, and does not: " .. test.what end
-  return test.what .. " is "
+  return test.what .. (is_count(test.actual) and is_count(test.limit) and ": " or " is ")
 end
 
 -- How the finding's message must begin, with the first letter large.

@@ -189,7 +189,7 @@ return {
   lu.assertStrContains(flat, "Open: ")
   lu.assertNotStrContains(flat, "to do:")
   flat = told("person", "roof_plane:south")
-  lu.assertStrContains(flat, "holds: Layers is 1; at most 2 is allowed")
+  lu.assertStrContains(flat, "holds: Layers: 1; at most 2 is allowed")
   lu.assertStrContains(flat, "for a person: Look at the flashing")
   lu.assertStrContains(flat, "For a person: ")
   flat = told("fewer", "inverter-run")

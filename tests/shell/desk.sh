@@ -149,7 +149,7 @@ out "an aid, not an approval"
 ends 1 "what fails" check fails.yaml
 out "1  Fails: Layers of roof covering"
 out "roof_plane south, fails.yaml:5"
-out "Layers of covering is 2; at most 1 is allowed (100 % over)."
+out "Layers of covering: 2; at most 1 is allowed (100 % over)."
 out "Town Code 4-1 heron-point (heron-point/layers)"
 out "layers_allowed = 1, set by heron-point from 2020-01-01, Town Code"
 out "Strip the roof first."

@@ -254,6 +254,24 @@ static void test_messages(struct arena *arena)
     CHECK_TEXT(message_of(brief, 1, OUTCOME_FAIL, arena),
                "Clear width is 2.5 ft; at least 3 ft is needed (17 % short)",
                "both in the limit's unit");
+    struct test counted[] = {
+        judged(RELATION_EQUAL, amount_of_number(4), amount_of_number(0)),
+        judged(RELATION_EQUAL, amount_of_number(0), amount_of_number(0)),
+        judged(RELATION_NOT_EXCEED, amount_of_number(2), amount_of_number(1)),
+        judged(RELATION_NOT_EXCEED, amount_of_number(2), amount_of_number(2.5))};
+    const char *what = counted[0].what;
+    CHECK_TEXT(message_of(counted, 1, OUTCOME_FAIL, arena),
+               arena_format(arena, "%s: 4; there must be none", what), "what is counted");
+    CHECK_TEXT(message_of(counted + 1, 1, OUTCOME_PASS, arena),
+               arena_format(arena, "%s: none, as it must be", what), "none of it");
+    CHECK_TEXT(message_of(counted + 2, 1, OUTCOME_FAIL, arena),
+               arena_format(arena, "%s: 2; at most 1 is allowed (100 %% over)", what),
+               "some of it is allowed");
+    CHECK_TEXT(message_of(counted + 3, 1, OUTCOME_PASS, arena),
+               arena_format(arena,
+                            "%s is 2; at most 2.5 is allowed; it stands 20 %% inside the limit",
+                            what),
+               "what is held against no count is none");
     struct test open[] = {{.relation = RELATION_MISSING,
                            .outcome = OUTCOME_OPEN,
                            .missing = {.fact = "roof_plane south: slope"}},
