@@ -16,6 +16,9 @@ struct block {
 
 /* A labelled paragraph; a text of NULL is one that memory was short for: false. */
 bool block_tell(const struct block *block, const char *label, const char *text);
+/* "irc 2021, R324.6.2": the book whose text it is, with its edition; a section says nothing without
+ * its code. NULL: no memory. */
+const char *cite_text(const struct finding *finding, struct arena *arena);
 /* Citation and who made the rule hold; the values that decided, with book, day and citation. */
 bool block_tell_rule(const struct block *block);
 bool block_tell_values(const struct block *block);

@@ -18,19 +18,29 @@ static const char *acts_text(const struct rule *rule, struct arena *arena)
     return text;
 }
 
+const char *cite_text(const struct finding *finding, struct arena *arena)
+{
+    const struct rule *rule = finding->rule;
+    bool is_of_town = rule->text_by != NULL && rule->text_by != rule->book;
+    const struct book *book = is_of_town ? rule->text_by : rule->book;
+    const char *edition = is_of_town ? NULL : rule->edition;
+    if (book == NULL)
+        return finding->cite != NULL ? finding->cite : "";
+    return arena_format(arena, "%s%s%s%s%s", book->name, edition != NULL ? " " : "",
+                        edition != NULL ? edition : "", finding->cite != NULL ? ", " : "",
+                        finding->cite != NULL ? finding->cite : "");
+}
+
 /* Citation, and who made it hold. */
 bool block_tell_rule(const struct block *block)
 {
     const struct rule *rule = block->finding->rule;
     if (rule->book == NULL) /* one of the program's own */
         return block_tell(block, "rule", rule->id);
-    const char *acts = acts_text(rule, block->arena);
-    if (acts == NULL)
-        return false;
-    return block_tell(block, "rule",
-                      arena_format(block->arena, "%s %s%s%s (%s)%s", block->finding->cite,
-                                   rule->book->name, rule->edition != NULL ? " " : "",
-                                   rule->edition != NULL ? rule->edition : "", rule->id, acts));
+    const char *acts = acts_text(rule, block->arena),
+               *cite = cite_text(block->finding, block->arena);
+    return acts != NULL && cite != NULL &&
+           block_tell(block, "rule", ARENA_JOIN(block->arena, cite, " (", rule->id, ")", acts));
 }
 
 static const char *value_text(const struct value *value, const struct design *design,

@@ -105,7 +105,9 @@ void html_link(struct html *html, const char *id, const char *text);
 void html_tests(struct html *html, const struct test *tests, size_t count);
 void html_values_of(struct html *html, const struct finding *finding);
 void html_inputs(struct html *html, const struct finding *finding);
-/* "irc 2021, R324.6.2": a section says nothing without its code. */
+/* Stands between what is said of one finding in one line. */
+#define HTML_MARK " · "
+/* " · irc 2021, R324.6.2": a section says nothing without its code. Nothing where nobody cites. */
 void html_cite(struct html *html, const struct finding *finding);
 void html_steps(struct html *html, const struct finding *finding);
 /* Has it a calculation sheet, which one (from 1), and the steps or the way to them. */

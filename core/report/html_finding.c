@@ -22,12 +22,11 @@ static void write_summary(struct html *html, const struct finding *finding, size
                     "%s", html_group_word(group));
     html_say(html, " ");
     html_put(html, "strong", NULL, finding->title != NULL ? finding->title : finding->rule->id);
-    html_say(html, " ");
+    html_say(html, HTML_MARK);
     html_put(html, "span", "about", html_text(html, about_text(finding, html->arena)));
-    html_say(html, " ");
     html_cite(html, finding);
     if (has_margin) {
-        html_say(html, " ");
+        html_say(html, HTML_MARK);
         html_put(html, "span", "margin", html_margin(html, true, margin));
     }
     html_close(html);
@@ -89,10 +88,8 @@ static void write_rule(struct html *html, const struct finding *finding)
     const struct rule *rule = finding->rule;
     html_put(html, "p", "label", "Rule");
     html_open(html, "p", NULL);
-    html_put_format(
-        html, "span", NULL, "%s, %s%s%s (%s)", finding->cite != NULL ? finding->cite : "",
-        rule->book != NULL ? rule->book->name : "the program", rule->edition != NULL ? " " : "",
-        rule->edition != NULL ? rule->edition : "", rule->id);
+    html_put_format(html, "span", NULL, "%s (%s)", html_text(html, cite_text(finding, html->arena)),
+                    rule->id);
     write_acts(html, rule);
     const char *print = html_text(html, finding_fingerprint(finding, html->arena));
     html_say(html, ". Fingerprint ");

@@ -71,11 +71,13 @@ static void write_standing_head(struct html *html, const struct finding *finding
     html_put(html, "span", "badge stands", html_group_word(GROUP_STANDS));
     html_say(html, " ");
     html_put(html, "strong", NULL, finding->title != NULL ? finding->title : finding->rule->id);
-    html_put_format(html, "span", "about", " %zu of kind %s", count, finding->about_kind);
-    html_say(html, " ");
+    html_say(html, HTML_MARK);
+    html_put_format(html, "span", "about", "%zu of kind %s", count, finding->about_kind);
     html_cite(html, finding);
-    if (has_margin)
-        html_put_format(html, "span", "margin", ", least %s", html_margin(html, true, least));
+    if (has_margin) {
+        html_say(html, HTML_MARK);
+        html_put_format(html, "span", "margin", "least %s", html_margin(html, true, least));
+    }
     html_close(html);
 }
 

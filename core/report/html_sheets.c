@@ -13,10 +13,9 @@ static void write_sheet(struct html *html, size_t at, size_t number)
     html_open(html, "summary", NULL);
     html_put_format(html, "strong", NULL, "Sheet %zu: %s", number,
                     finding->title != NULL ? finding->title : finding->rule->id);
-    html_say(html, " ");
+    html_say(html, HTML_MARK);
     html_put(html, "span", "about", html_text(html, about_text(finding, html->arena)));
-    html_say(html, " ");
-    html_put(html, "span", "cite", finding->cite != NULL ? finding->cite : "");
+    html_cite(html, finding);
     html_close(html);
     html_open(html, "p", NULL);
     html_set(html, "id", html_text(html, arena_format(html->arena, "sheet-%zu", number)));

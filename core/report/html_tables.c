@@ -81,12 +81,8 @@ const char *html_rule_name(const struct finding *finding)
 
 void html_cite(struct html *html, const struct finding *finding)
 {
-    const struct rule *rule = finding->rule;
-    bool is_of_town = rule->text_by != NULL && rule->text_by != rule->book;
-    const struct book *book = is_of_town ? rule->text_by : rule->book;
-    const char *edition = is_of_town ? NULL : rule->edition;
-    if (finding->cite != NULL)
-        html_put_format(html, "span", "cite", "%s%s%s%s%s", book != NULL ? book->name : "",
-                        edition != NULL ? " " : "", edition != NULL ? edition : "",
-                        book != NULL ? ", " : "", finding->cite);
+    if (finding->cite == NULL)
+        return;
+    html_say(html, HTML_MARK);
+    html_put(html, "span", "cite", html_text(html, cite_text(finding, html->arena)));
 }

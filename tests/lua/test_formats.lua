@@ -180,10 +180,16 @@ end
 function TestFormats:test_html_says_of_what_and_by_which_code()
   local out = plumb.run({ "check", plumb.top .. "/samples/three-roofs/tern-lane.yaml", "--book", "marrow-bay", "--format", "html" })
   local words = out:gsub("<[^>]+>", " "):gsub("%s+", " ")
-  lu.assertStrContains(words, "Clear width at the ridge roof_plane south irc 2021, R324.6.2 ")
+  lu.assertStrContains(words, "Clear width at the ridge · roof_plane south · irc 2021, R324.6.2 ")
   lu.assertStrContains(words, "Label fit for its place , label shutdown-placard: ")
   lu.assertStrContains(words, "Brae K15 Rapid shutdown device not told Brae ")
   lu.assertEquals(plumb.count(words, "NULL"), 0)
+end
+
+-- The book whose text it is stands before the section: a town's own text cites no model code.
+function TestFormats:test_text_says_by_which_code()
+  local out = report("text", { "failing" })
+  lu.assertStrContains((out:gsub("%s+", " ")), "rule irc 2021, R324.6.2 (irc/ridge-clearance); marrow-bay adopts it from")
 end
 
 function TestFormats:test_html_is_one_file_per_design()

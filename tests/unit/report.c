@@ -346,7 +346,7 @@ static void test_text(const struct scene *scene)
         "\"sum of sources\" (not met): Current is 165 A",
         "breaker pv and 1 more: serves is none: it serves",
         "  - breaker pv and 1 more: serves is none: it serves ordinary loads\n",
-        "Code 5-2 pell-harbor (pell-harbor/bus)",
+        "pell-harbor, Code 5-2 (pell-harbor/bus)",
         "Use a larger bus.",
         "for example: rating: 125 A",
         "3  Fails, waived:",
