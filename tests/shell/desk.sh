@@ -150,7 +150,7 @@ ends 1 "what fails" check fails.yaml
 out "1  Fails: Layers of roof covering"
 out "roof_plane south, fails.yaml:5"
 out "Layers of covering: 2; at most 1 is allowed (100 % over)."
-out "Town Code 4-1 heron-point (heron-point/layers)"
+out "heron-point, Town Code 4-1 (heron-point/layers)"
 out "layers_allowed = 1, set by heron-point from 2020-01-01, Town Code"
 out "Strip the roof first."
 out "1 finding: 1 fail"
