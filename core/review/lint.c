@@ -176,12 +176,26 @@ static void check_declared(struct linting *linting, const struct book_value *val
                          near != NULL ? "'?" : ""));
 }
 
+/* The first declaration of a value that there is, or NULL. */
+static const struct declaration *declaration_of(const struct all_books *all, const char *name)
+{
+    for (size_t i = 0; i < all->count; i++)
+        for (size_t k = 0; k < all->items[i]->value_count; k++)
+            if (all->items[i]->values[k].declaration != NULL &&
+                strcmp(all->items[i]->values[k].name, name) == 0)
+                return all->items[i]->values[k].declaration;
+    return NULL;
+}
+
 static void check_values(struct linting *linting, const struct book *book,
                          const struct all_books *all)
 {
     for (size_t i = 0; i < book->value_count; i++) {
         const struct book_value *value = &book->values[i];
+        const struct declaration *declaration = declaration_of(all, value->name);
         check_declared(linting, value);
+        if (value->declaration == NULL && declaration != NULL)
+            lint_numbers(linting, book, value, declaration);
         if (value->declaration != NULL && !any_reads(all, value->name, linting->arena))
             tell_at(linting, value->place, "value-unused",
                     arena_format(linting->arena, "no rule of any book reads the value %s",
@@ -265,6 +279,7 @@ bool bench_lint(const char ***files, struct bench *bench, const char *name,
     if (!read_all(&all, bench->shelf, book, arena) || !list_declared(&linting, &all))
         return false;
     check_rules(&linting, bench, book);
+    lint_days(&linting, name, book, bench->shelf);
     check_values(&linting, book, &all);
     *files = arena_take(arena, (book->rule_count + 1) * sizeof **files);
     for (size_t i = 0; *files != NULL && i < book->rule_count; i++)

@@ -1,6 +1,7 @@
 /* review, inside the room: a book while it is being linted. */
 #ifndef REVIEW_LINTING_H
 #define REVIEW_LINTING_H
+#include "book.h"
 #include "lint.h"
 #include "rule_tokens.h"
 
@@ -32,5 +33,13 @@ bool lint_reads_value(const struct lint_text *text, const char *name);
 void lint_values(struct linting *linting, const struct lint_text *text);
 /* Tells of facts, methods and words that do not exist; `about` is the kind that the card names. */
 void lint_facts(struct linting *linting, const struct lint_text *text, enum kind_id about);
+/* Tells what the book cannot say on the days from which something of it holds. Without an adoption
+ * it has no such day. `name` is what the shelf knows it by. */
+struct shelf;
+void lint_days(struct linting *linting, const char *name, const struct book *book,
+               struct shelf *shelf);
+/* Tells which numbers of a value are not what its declaration, in whatever book, wants. */
+void lint_numbers(struct linting *linting, const struct book *book, const struct book_value *value,
+                  const struct declaration *declaration);
 
 #endif

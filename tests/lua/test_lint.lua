@@ -76,6 +76,33 @@ function TestLint:test_a_number_for_a_value_of_nobody()
   lu.assertStrMatches(flat, ".*/book%.yaml:%d+:3: note: no book declares a value 'ridge_setbak_small'; did you mean 'ridge_setback_small'%?.*")
 end
 
+-- What check would say on one of the days that the book knows, lint says at once: each once, however many days show it.
+function TestLint:test_what_no_day_can_hold()
+  local more = "adopts:\n  - {book: irc, from: 2026-01-01, cite: Ordinance 1}\n  - {book: nec, edition: 2022, from: 2026-01-01, cite: Ordinance 1}\n"
+    .. "  - {book: asec, edition: 7-16, from: 2027-01-01, cite: Ordinance 1}\nvalues:\n"
+    .. "  ground_snow_load: [{from: 2026-01-01, is: 40, cite: Ordinance 1}, {from: 2027-01-01, is: 50 psf, cite: Ordinance 1}]\n"
+    .. "  ridge_setback_small: [{from: 2026-01-01, edition: 2021, is: 24 psf, cite: Ordinance 1}]\n"
+  local output, code = lint({ more = more })
+  lu.assertEquals(code, 3)
+  for _, said in ipairs {
+    "book.yaml:7:5: irc comes in editions, so one must be named: 2018, 2021, 2024",
+    "book.yaml:8:5: nec has no edition 2022; its editions are",
+    "book.yaml:9:5: there is no book asec; did you mean asce?",
+    'book.yaml:11:45: the value ground_snow_load: "40" has no unit; a pressure is needed',
+    "book.yaml:12:63: the value ridge_setback_small: ",
+    "is: 24 psf, cite: Ordinance 1}]\n", -- the line itself
+    "    for example: is: 40 psf\n",
+  } do
+    lu.assertEquals(plumb.count(output, said), 1, said .. output)
+  end
+  -- an amendment that a later edition leaves behind, on a day to come
+  output, code = lint({ more = "adopts:\n  - {book: irc, edition: 2021, from: 2026-01-01, cite: Ordinance 1}\n"
+    .. "  - {book: irc, edition: 2024, from: 2028-01-01, cite: Ordinance 2}\nvalues:\n"
+    .. "  ridge_setback_small: [{from: 2026-01-01, edition: 2021, is: 24 in, cite: Ordinance 1}]\n" })
+  lu.assertEquals(code, 3)
+  lu.assertStrContains((output:gsub("%s+", " ")), "2028-01-01")
+end
+
 function TestLint:test_what_is_no_mistake()
   local fine = {
     "local function far(disconnect) return disconnect.anything end far({})",
