@@ -140,9 +140,14 @@ static bool list_declared(struct linting *linting, const struct all_books *all)
             const char **names =
                 arena_grow(linting->arena, linting->declared, linting->declared_count,
                            &linting->declared_capacity, sizeof *names);
-            if (names == NULL)
+            const struct declaration **declarations =
+                arena_grow(linting->arena, linting->declarations, linting->declared_count,
+                           &linting->declaration_capacity, sizeof *declarations);
+            if (names == NULL || declarations == NULL)
                 return false;
             linting->declared = names;
+            linting->declarations = declarations;
+            declarations[linting->declared_count] = all->items[i]->values[k].declaration;
             names[linting->declared_count++] = all->items[i]->values[k].name;
         }
     return true;

@@ -13,6 +13,7 @@ struct known {
     const struct rule_token *name;
     enum kind_id kind;
     bool is_list;
+    const struct fact_row *row; /* the fact that a chain ends in, or NULL */
 };
 
 struct following {
@@ -44,11 +45,11 @@ static void set_local(struct following *following, const struct rule_token *name
 {
     for (size_t i = 0; i < following->count; i++)
         if (is_same(following->locals[i].name, name)) {
-            following->locals[i] = (struct known){name, kind, is_list};
+            following->locals[i] = (struct known){name, kind, is_list, NULL};
             return;
         }
     if (following->count < LINT_LOCALS)
-        following->locals[following->count++] = (struct known){name, kind, is_list};
+        following->locals[following->count++] = (struct known){name, kind, is_list, NULL};
 }
 
 static struct known find_local(const struct following *following, const struct rule_token *name)
@@ -56,7 +57,7 @@ static struct known find_local(const struct following *following, const struct r
     for (size_t i = 0; i < following->count; i++)
         if (is_same(following->locals[i].name, name))
             return following->locals[i];
-    return (struct known){name, KIND_NONE, false};
+    return (struct known){name, KIND_NONE, false, NULL};
 }
 
 static const char *word_of(const struct following *following, const struct rule_token *token)
@@ -111,7 +112,7 @@ static void check_words(struct following *following, const struct fact_row *row,
 /* What a fact leads to: a thing or a list of one kind, or nothing that can be followed. */
 static struct known follow_fact(const struct fact_row *row)
 {
-    struct known next = {NULL, KIND_NONE, false};
+    struct known next = {NULL, KIND_NONE, false, row};
     size_t kinds = 0;
     if (row->type == TYPE_ONE || row->type == TYPE_LIST || row->type == TYPE_INVERSE)
         next.kind = row->kind;
@@ -162,6 +163,43 @@ static struct known follow(struct following *following, struct known from, size_
                   near != NULL ? near : "", near != NULL ? "'?" : "");
     }
     return from;
+}
+
+/* A value by its name in the rule; NULL: none, or declared by several books. */
+static const struct declaration *declaration_at(const struct following *following, size_t at)
+{
+    const struct linting *linting = following->linting;
+    const struct declaration *found = NULL;
+    for (size_t i = 0; i < linting->declared_count; i++)
+        if (is_at(following, at, linting->declared[i])) {
+            if (found != NULL)
+                return NULL;
+            found = linting->declarations[i];
+        }
+    return found;
+}
+
+/* shall.not_exceed("…", thing.fact, book.value): `begin` is the chain's first token, `end` stands
+ * behind it. Unlike kinds break the rule when it runs, and what is unlike is the value. */
+static void check_compared(struct following *following, const struct fact_row *row, size_t begin,
+                           size_t end)
+{
+    const struct declaration *value = declaration_at(following, end + 3);
+    bool is_compared = begin >= 5 && is_at(following, begin - 1, ",") &&
+                       token_at(following, begin - 2)->type == RULE_TOKEN_TEXT &&
+                       is_at(following, begin - 3, "(") && is_at(following, begin - 5, ".") &&
+                       is_at(following, end, ",") && is_at(following, end + 1, "book") &&
+                       is_at(following, end + 2, ".") &&
+                       (is_at(following, end + 4, ")") || is_at(following, end + 4, ","));
+    if (!is_compared || value == NULL || row->type != TYPE_QUANTITY ||
+        (value->type != AMOUNT_NUMBER && value->type != AMOUNT_QUANTITY))
+        return;
+    enum measure measure = value->type == AMOUNT_NUMBER ? PURE_NUMBER : value->measure;
+    if (!dimension_is_same(measure_dimension(measure), measure_dimension(row->measure)))
+        lint_tell(following->linting, following->text, token_at(following, end + 3), "value-kind",
+                  "the value %s is declared with kind: %s and cannot be compared with %s, which "
+                  "needs kind: %s and a unit behind the number",
+                  value->name, measure_name(measure), row->name, measure_name(row->measure));
 }
 
 /* check = function(thing, book, design): what the parameters stand for. */
@@ -243,7 +281,9 @@ void lint_facts(struct linting *linting, const struct lint_text *text, enum kind
             read_local(&following, at);
         else if (token->type == RULE_TOKEN_NAME && !is_behind) {
             size_t behind = at + 1;
-            follow(&following, find_local(&following, token), &behind);
+            struct known end = follow(&following, find_local(&following, token), &behind);
+            if (end.row != NULL)
+                check_compared(&following, end.row, at, behind);
         }
     }
 }

@@ -19,6 +19,8 @@ struct linting {
     struct problems *problems;
     const char **declared; /* values that any book on the shelf declares */
     size_t declared_count, declared_capacity;
+    const struct declaration **declarations; /* of each of these */
+    size_t declaration_capacity;
 };
 
 /* Reads and cuts a rule's text. False: not readable (told elsewhere), or no memory. */

@@ -76,6 +76,20 @@ function TestLint:test_a_number_for_a_value_of_nobody()
   lu.assertStrMatches(flat, ".*/book%.yaml:%d+:3: note: no book declares a value 'ridge_setbak_small'; did you mean 'ridge_setback_small'%?.*")
 end
 
+-- A value that the rules compare with an amount is one itself.
+function TestLint:test_a_number_beside_an_amount()
+  local output, code = lint({ values = values:gsub("kind: length", "kind: number"):gsub("10 ft", "10") })
+  lu.assertEquals(code, 1)
+  lu.assertStrContains((output:gsub("%s+", " ")), "near-meter.lua:5:82: note: the value meter_distance is declared with kind: number and cannot be "
+    .. "compared with distance_to_meter, which needs kind: length and a unit behind the number")
+  -- a factor of an amount is a number
+  output = lint({ values = values:gsub("kind: length", "kind: number"):gsub("10 ft", "10"),
+    rule = plumb.change(rule, "book.meter_distance)", "book.meter_distance * ft)") })
+  lu.assertEquals(output, "Nothing is amiss.\n")
+  output, code = lint({ values = values:gsub("kind: length", "kind: pressure"):gsub("10 ft", "10 psf") })
+  lu.assertEquals({ code, plumb.count(output, "needs kind: length") }, { 1, 1 })
+end
+
 -- What check would say on one of the days that the book knows, lint says at once: each once, however many days show it.
 function TestLint:test_what_no_day_can_hold()
   local more = "adopts:\n  - {book: irc, from: 2026-01-01, cite: Ordinance 1}\n  - {book: nec, edition: 2022, from: 2026-01-01, cite: Ordinance 1}\n"
