@@ -76,6 +76,12 @@ function TestLint:test_a_number_for_a_value_of_nobody()
   lu.assertStrMatches(flat, ".*/book%.yaml:%d+:3: note: no book declares a value 'ridge_setbak_small'; did you mean 'ridge_setback_small'%?.*")
 end
 
+-- A rule as `new rule` lays it out takes more than it uses: that is no mistake.
+function TestLint:test_arguments_that_nothing_uses()
+  local output, code = lint({ rule = plumb.change(rule, "function(disconnect, book)\n", "function(disconnect, book, design)\n") })
+  lu.assertEquals({ output, code }, { "Nothing is amiss.\n", 0 })
+end
+
 -- A value that the rules compare with an amount is one itself.
 function TestLint:test_a_number_beside_an_amount()
   local output, code = lint({ values = values:gsub("kind: length", "kind: number"):gsub("10 ft", "10") })
