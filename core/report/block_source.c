@@ -24,11 +24,11 @@ const char *cite_text(const struct finding *finding, struct arena *arena)
     bool is_of_town = rule->text_by != NULL && rule->text_by != rule->book;
     const struct book *book = is_of_town ? rule->text_by : rule->book;
     const char *edition = is_of_town ? NULL : rule->edition;
+    const char *cite = finding->cite != NULL ? finding->cite : "";
     if (book == NULL)
-        return finding->cite != NULL ? finding->cite : "";
+        return cite;
     return arena_format(arena, "%s%s%s%s%s", book->name, edition != NULL ? " " : "",
-                        edition != NULL ? edition : "", finding->cite != NULL ? ", " : "",
-                        finding->cite != NULL ? finding->cite : "");
+                        edition != NULL ? edition : "", cite[0] != '\0' ? ", " : "", cite);
 }
 
 /* Citation, and who made it hold. */

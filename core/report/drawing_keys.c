@@ -3,6 +3,7 @@
 
 #include <string.h>
 
+#include "block.h"
 #include "drawing.h"
 
 /* The groups of findings that need action, in the order in which the report tells them. */
@@ -160,9 +161,12 @@ static double write_key(struct canvas *canvas, const struct key *key, size_t ali
     const char *words = key_word(finding);
     canvas_text_format(canvas, left, y + 2, head, "%c%s: %s, %s", words[0] - 'a' + 'A', words + 1,
                        finding->title, about != NULL ? about : "");
+    const char *cite = cite_text(finding, canvas->arena);
+    if (cite == NULL)
+        return y; /* the arena is short, which whoever draws asks */
     y = canvas_paragraph(canvas, left, y + 18, width, 3, body,
                          arena_format(canvas->arena, "%s (%s)", finding->message,
-                                      finding->cite != NULL ? finding->cite : finding->rule->id));
+                                      finding->cite != NULL ? cite : finding->rule->id));
     return y + 12;
 }
 

@@ -38,13 +38,15 @@ bool explain_below(struct explaining *sheet, const char *text)
 static bool tell_rule(struct explaining *sheet, const struct rule *rule, const char *cite)
 {
     struct arena *arena = sheet->arena;
+    bool is_cited =
+        cite != NULL && cite[0] != '\0'; /* a card that could not be read cites nothing */
     if (!explain_head(sheet, "The rule"))
         return false;
     if (rule->book == NULL) /* one of the program's own */
         return explain_tell(sheet, arena_format(arena, "%s, %s", rule->id, cite));
     return explain_tell(sheet,
-                        arena_format(arena, "%s%s%s%s%s, %s", cite != NULL ? cite : "",
-                                     cite != NULL ? ", " : "", rule->book->name,
+                        arena_format(arena, "%s%s%s%s%s, %s", is_cited ? cite : "",
+                                     is_cited ? ", " : "", rule->book->name,
                                      rule->edition != NULL ? " " : "",
                                      rule->edition != NULL ? rule->edition : "", rule->path)) &&
            explain_acts(sheet, rule->acts, rule->act_count, NULL) &&

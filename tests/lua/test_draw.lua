@@ -61,6 +61,7 @@ function TestDraw:test_what_fails_is_outlined_and_keyed()
   local svg = drawn(plumb.sample("failing"), "roof")
   lu.assertStrContains(svg, "Fails: Clear width at the ridge, roof plane south")
   lu.assertStrContains(svg, "Clear width below the ridge is 17.5 in; at least 36 in is needed")
+  lu.assertStrContains(svg, "(irc 2021, R324.6.2)")
   lu.assertStrContains(svg, "does not stand: see its number")
   lu.assertEquals(plumb.count(svg, ">1</text>"), 2) -- on the roof and in the list
   lu.assertEquals(plumb.count(svg, 'stroke="#8c1d18" stroke-width="2.6"'), 11) -- nine modules, the strip, the legend

@@ -248,6 +248,15 @@ return {
   lu.assertStrContains(flat, "accepted by Ada Thornbury, license PE 20418, on 2026-08-10: seen from the ladder")
 end
 
+-- A card that could not be read cites nothing: its book stands alone.
+function TestExplain:test_a_rule_without_a_card()
+  local book = town("")
+  plumb.write(book .. "/odd.lua", "return {")
+  local output, code = explain(sample, "--rule", "town/odd", "--book", book, "--on", "2026-08-03")
+  lu.assertEquals(code, 4)
+  lu.assertStrContains(output, "1  The rule\n  - town, ")
+end
+
 -- What no rule covers is a finding of the program itself.
 function TestExplain:test_what_no_book_has_a_rule_for()
   local path = plumb.folder() .. "/battery.yaml"
