@@ -137,7 +137,7 @@
 ---@field array_area fun(self): plumbrule.quantity Area of all modules on the surface, each spot once.
 ---@field covered_plan_area fun(self): plumbrule.quantity Area of all modules in plan.
 ---@field covered_share fun(self): number Share of a building's whole roof that modules cover, in plan: the largest of all buildings.
----@field pathway_planes fun(self, width: any, side?: any): number, any, number Planes of the building with modules that have a strip of a width from eave to ridge; of the house where what stands apart has modules, too.
+---@field pathway_planes fun(self, width: any, side?: any): number, any, number, any Planes of the building with modules that have a strip of a width from eave to ridge; of the house where what stands apart has modules, too.
 
 ---@class (exact) plumbrule.roof_plane One flat piece of the roof.
 ---@field edges plumbrule.words Kind of each edge, one per side of the outline: the first runs from its first corner to its second.
@@ -167,6 +167,7 @@
 ---@field array_area fun(self): plumbrule.quantity, number Area of the modules on the plane.
 ---@field array_dead_load fun(self): plumbrule.quantity, plumbrule.quantity, plumbrule.quantity Weight of the array on the plane per its area.
 ---@field least_dead_load fun(self): plumbrule.quantity What covering and deck of the plane weigh at least.
+---@field building_pathways fun(self, width: any, side?: any): number, any, number, any Planes of the same building that have a strip of a width from eave to ridge.
 ---@field building_share fun(self): number Share of the whole roof of its building that modules cover, in plan.
 ---@field stands_apart fun(self): boolean Does it cover what stands apart from the house, as a detached garage?
 ---@field module_count fun(self): number Modules that lie on it when the work is done: none to be removed.
@@ -177,6 +178,8 @@
 ---@field has_edge fun(self, edge: any): boolean Has the plane an edge of a kind?
 ---@field edge_is_met fun(self, edge: any): boolean Does another plane meet each of its edges of a kind in plan?
 ---@field edges_agree fun(self): boolean, any, any, any Do planes that share a ridge, hip or valley in plan name it alike?
+---@field eave_above fun(self): boolean, any Does an eave of another plane run over it in plan, or end above its wall?
+---@field roof_below fun(self): boolean, any Does an eave of it run over another plane in plan, or end above its wall?
 ---@field clearance fun(self, edge: any): plumbrule.quantity, any Least distance from any module to the edges of a kind.
 ---@field clearance_to_obstructions fun(self, kind?: any): plumbrule.quantity, any, any Least distance from any module to an obstruction.
 ---@field modules_over_edge fun(self): number, any Modules that stand out past the outline.
@@ -221,6 +224,7 @@
 ---@field spacing plumbrule.quantity Spacing on center.
 ---@field span plumbrule.quantity Clear span in horizontal projection.
 ---@field first_at plumbrule.quantity Where the first member stands: its x in the plane's coordinates.
+---@field held_between boolean Do purlins, walls or struts carry it between wall and ridge, and the drawings show what these stand on? Asked of rafters that span much less than that way.
 ---@field ceiling_attached boolean Does a ceiling hang on the members?
 ---@field lower_edge_bracing plumbrule.quantity Largest distance between what holds the lower edge sideways, such as blocking or braces; asked where wind lifts a deep member hard.
 ---@field condition plumbrule.word What a look at them shows.
@@ -434,7 +438,7 @@
 ---@field ampacity plumbrule.quantity Ampacity where a maker (trunk cable) or an engineer states it; a table's figure bounds it.
 ---@field status plumbrule.word New, existing or removed.
 ---@field listings plumbrule.words Standards the cable is listed to.
----@field connector string DC connector on its end at the inverter, where the inverter has connectors.
+---@field connector string DC connector on its end at the inverter, where the inverter has connectors; none where its conductors end on terminals.
 ---@field connectors_listed_together boolean Is that connector, if it differs from the inverter's, listed for it?
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
@@ -525,6 +529,7 @@
 ---@field neutral_bonded boolean Is its neutral bonded to ground in it?
 ---@field entrance_run plumbrule.quantity How far its feeder runs inside a detached building before the disconnect there; 0 ft where that is outside, or where the feeder comes in.
 ---@field dwelling boolean Is there a dwelling unit in that detached building?
+---@field surge_protection boolean Is a surge-protective device in it or right beside it? Asked of new panels that a feeder supplies.
 ---@field called fun(self): string Its name.
 ---@field kind_of fun(self): string Its kind.
 ---@field source_current fun(self): plumbrule.quantity Output current of every source that can feed any of its buses.
