@@ -163,10 +163,7 @@ void html_table(struct html *html, const char *class_name, const char *caption,
     html_open(html, "thead", NULL);
     html_open(html, "tr", NULL);
     for (size_t i = 0; heads[i] != NULL; i++) {
-        html_open(html, "th", NULL);
-        html_set(html, "scope", "col");
-        html_say(html, heads[i]);
-        html_close(html);
+        html_put(html, "th", NULL, heads[i]); /* no data beside them: they head columns */
     }
     html_close(html);
     html_close(html);
