@@ -88,6 +88,19 @@ static bool check_range(struct design_reader *reader, const struct node *node,
                     *unit ? " " : "", unit, how, row->low, row->high, *unit ? " " : "", unit);
 }
 
+/* Behind what is wrong with a word such as "unknown" or "TBD": what to do instead. */
+static const char *instead_of(const char *text)
+{
+    return strpbrk(text, "0123456789") == NULL ? " (leave it blank while nobody knows)" : "";
+}
+
+static bool complain_of_number(struct design_reader *reader, const struct node *node,
+                               const struct fact_row *row, const struct quantity_fault *fault)
+{
+    return complain_inside(reader->complaints, node, fault->offset, fault->code,
+                           example_of(reader, row), "%s%s", fault->message, instead_of(node->text));
+}
+
 static bool read_quantity(struct fact *fact, struct design_reader *reader, const struct node *node,
                           const struct fact_row *row)
 {
@@ -95,8 +108,7 @@ static bool read_quantity(struct fact *fact, struct design_reader *reader, const
     struct quantity quantity;
     struct dimension want = measure_dimension(row->measure);
     if (!quantity_read(&quantity, node->text, node->length, want, &fault))
-        return complain_inside(reader->complaints, node, fault.offset, fault.code,
-                               example_of(reader, row), "%s", fault.message);
+        return complain_of_number(reader, node, row, &fault);
     if (!check_range(reader, node, row, quantity_as(quantity, row->unit)))
         return false;
     fact->is.number = quantity.value;
@@ -110,8 +122,7 @@ static bool read_number(struct fact *fact, struct design_reader *reader, const s
     struct quantity_fault fault;
     struct quantity number;
     if (!quantity_read(&number, node->text, node->length, measure_dimension(PURE_NUMBER), &fault))
-        return complain_inside(reader->complaints, node, fault.offset, fault.code,
-                               example_of(reader, row), "%s", fault.message);
+        return complain_of_number(reader, node, row, &fault);
     fact->is.number = number.value;
     return check_range(reader, node, row, number.value);
 }
@@ -122,8 +133,8 @@ static bool read_count(struct fact *fact, struct design_reader *reader, const st
     for (size_t i = 0; i < node->length; i++)
         if (node->text[i] < '0' || node->text[i] > '9')
             return complain_inside(reader->complaints, node, i, "count", example_of(reader, row),
-                                   "%s is counted: a whole number is needed, not '%.40s'",
-                                   row->name, node->text);
+                                   "%s is counted: a whole number is needed, not '%.40s'%s",
+                                   row->name, node->text, instead_of(node->text));
     return number_read(&fact->is.number, node->text, node->length)
                ? check_range(reader, node, row, fact->is.number)
                : complain(reader->complaints, node, "count", example_of(reader, row),

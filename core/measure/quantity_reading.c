@@ -46,6 +46,11 @@ static bool refuse_unit(const struct reading *reading, const char *unit, size_t 
 
     fault_write_need(need, sizeof need, reading->want);
     fault_write_text(typed, sizeof typed, unit, length);
+    if (length == 0) {
+        fault_write_text(typed, sizeof typed, reading->plain.bytes, reading->plain.length);
+        return fault_set(reading->fault, "unit-missing", reading->plain.from[at],
+                         "\"%s\" has no unit behind its first number; %s", typed, need);
+    }
     if (near)
         return fault_set(reading->fault, "unit-unknown", reading->plain.from[at],
                          "\"%s\" is no unit known here, did you mean %s? %s", typed, near, need);

@@ -32,6 +32,15 @@ function TestBadFacts:test_points_and_outlines()
   refused(plane("outline: [[0 ft, 0 ft], [1 ft, 1 ft], 3 ft]"), "node-type", "is needed here")
 end
 
+-- What nobody knows is left blank: said where a word stands in place of a number.
+function TestBadFacts:test_a_word_for_a_number()
+  local words = "(leave it blank while nobody knows)"
+  refused("building: {mean_roof_height: TBD}", "number-bad", words)
+  refused("building: {stories: unknown}", "count", words)
+  refused("site: {topographic_factor: unknown}", "number-bad", words)
+  lu.assertNotStrContains(refused("building: {mean_roof_height: 15 fet}", "unit-unknown", "did you mean"), words)
+end
+
 function TestBadFacts:test_names()
   for _, name in ipairs({ '"a/b"', '"a|b"', '"a\\nb"', '"a\\tb"', ("x"):rep(81) }) do
     refused("roof: {planes: [{name: " .. name .. "}]}", "name", "a name is on one line")
