@@ -85,6 +85,8 @@ bool desk_parse(struct desk *desk, const struct command *command, int argc, char
 /* The last argument of an option, or NULL. */
 const char *desk_last(const struct desk *desk, enum flag_id id);
 bool desk_has(const struct desk *desk, enum flag_id id);
+/* "roof, one-line": what the argument of an option may be. Lives in the desk's arena. */
+const char *choices_text(struct desk *desk, const struct flag *flag);
 /* A mistake of the command line. Always PLUMBRULE_COMMAND. `example` may be NULL. */
 enum plumbrule_end desk_refuse(struct desk *desk, const char *code, const char *example,
                                const char *format, ...) __attribute__((format(printf, 4, 5)));

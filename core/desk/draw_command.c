@@ -14,7 +14,9 @@ static bool is_complete(struct desk *desk)
                     desk->operands.count == 0 ? "no design is named"
                                               : "one drawing shows one design");
     if (!desk_has(desk, FLAG_WHAT))
-        desk_refuse(desk, "drawing-none", "--what roof", "it is not said what to draw");
+        desk_refuse(desk, "drawing-none", "--what roof",
+                    "it is not said what to draw; --what takes %s",
+                    choices_text(desk, flag_at(FLAG_WHAT)));
     return desk_check_date(desk) && desk->problems.count == 0;
 }
 

@@ -126,6 +126,14 @@ static bool refuse_option(struct desk *desk, const struct command *command, int 
     return refuse_unknown(desk, command, word);
 }
 
+const char *choices_text(struct desk *desk, const struct flag *flag)
+{
+    const char *list = "";
+    for (size_t i = 0; list != NULL && flag->choices[i] != NULL; i++)
+        list = arena_format(desk->arena, "%s%s%s", list, i > 0 ? ", " : "", flag->choices[i]);
+    return list != NULL ? list : "";
+}
+
 static bool is_choice(const struct flag *flag, const char *argument)
 {
     for (size_t i = 0; flag->choices != NULL && flag->choices[i] != NULL; i++)
@@ -154,13 +162,8 @@ static bool take(struct desk *desk, const struct command *command, enum flag_id 
         return false;
     }
     if (argument != NULL && !is_choice(flag, argument)) {
-        char list[100] = "";
-        size_t length = 0;
-        for (size_t i = 0; flag->choices[i] != NULL; i++)
-            length += (size_t)snprintf(list + length, sizeof list - length, "%s%s",
-                                       i > 0 ? ", " : "", flag->choices[i]);
         desk_refuse(desk, "option-choice", NULL, "--%s '%s' is not known; it takes %s", flag->name,
-                    argument, list);
+                    argument, choices_text(desk, flag));
         return false;
     }
     if (!flag->repeats && flag->argument != NULL && desk_has(desk, id)) {

@@ -208,6 +208,8 @@ function TestDraw:test_a_design_that_is_not_read_leaves_an_older_drawing_alone()
 end
 
 function TestDraw:test_a_wrong_command_line()
+  lu.assertStrContains(select(3, plumb.run({ "draw", plumb.top .. "/samples/quill-hollow/standing.yaml" })),
+    "it is not said what to draw; --what takes roof, one-line, panel")
   local design = plumb.top .. "/samples/quill-hollow/standing.yaml"
   local wrong = { { "draw" }, { "draw", design }, { "draw", design, "--what", "cellar" },
     { "draw", design, design, "--what", "roof" }, { "draw", design, "--what", "roof", "--on", "2026-02-30" } }
