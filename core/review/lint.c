@@ -174,6 +174,8 @@ static void check_declared(struct linting *linting, const struct book_value *val
     for (size_t i = 0; i < linting->declared_count; i++)
         if (strcmp(linting->declared[i], value->name) == 0)
             return;
+    if (lint_is_told(linting->problems, value->place))
+        return; /* on one of the book's days */
     const char *near = text_find_near(value->name, linting->declared, linting->declared_count);
     tell_at(linting, value->place, "value-undeclared",
             arena_format(linting->arena, "no book declares a value '%s'%s%s%s", value->name,

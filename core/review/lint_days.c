@@ -49,7 +49,7 @@ static const struct book_text *text_at(const struct book *book, struct place pla
     return NULL;
 }
 
-static bool is_told(const struct problems *problems, struct place place)
+bool lint_is_told(const struct problems *problems, struct place place)
 {
     for (size_t i = 0; i < problems->count; i++) {
         struct place other = problems->items[i].place;
@@ -65,7 +65,7 @@ static void retell(struct linting *linting, const struct book *book, const struc
 {
     for (size_t i = 0; i < found->count; i++) {
         const struct problem *one = &found->items[i];
-        if (text_at(book, one->place) == NULL || is_told(linting->problems, one->place))
+        if (text_at(book, one->place) == NULL || lint_is_told(linting->problems, one->place))
             continue;
         struct problem *problem =
             problems_add(linting->problems, one->weight, one->code, one->place, "%s", one->message);
@@ -100,7 +100,7 @@ static void check_said(struct linting *linting, const struct book *book,
     struct quantity_fault fault;
     struct amount is;
     const struct book_text *text = text_at(book, said->place);
-    if (said->text == NULL || text == NULL || is_told(linting->problems, said->place) ||
+    if (said->text == NULL || text == NULL || lint_is_told(linting->problems, said->place) ||
         declaration_read_amount(&is, declaration, said->text, &fault))
         return;
     struct problem *problem =

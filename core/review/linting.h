@@ -40,6 +40,8 @@ void lint_facts(struct linting *linting, const struct lint_text *text, enum kind
 struct shelf;
 void lint_days(struct linting *linting, const char *name, const struct book *book,
                struct shelf *shelf);
+/* Does a problem stand at this place already? */
+bool lint_is_told(const struct problems *problems, struct place place);
 /* Tells which numbers of a value are not what its declaration, in whatever book, wants. */
 void lint_numbers(struct linting *linting, const struct book *book, const struct book_value *value,
                   const struct declaration *declaration);

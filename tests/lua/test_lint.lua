@@ -115,6 +115,10 @@ function TestLint:test_what_no_day_can_hold()
   } do
     lu.assertEquals(plumb.count(output, said), 1, said .. output)
   end
+  -- a value that nobody declares is told once, too
+  output = lint({ more = "adopts: [{book: irc, edition: 2021, from: 2026-01-01, cite: Ordinance 1}]\nvalues:\n"
+    .. "  ridge_setbak_small: [{from: 2026-01-01, edition: 2021, is: 24 in, cite: Ordinance 1}]\n" })
+  lu.assertEquals(plumb.count(output, "did you mean"), 1, output)
   -- an amendment that a later edition leaves behind, on a day to come
   output, code = lint({ more = "adopts:\n  - {book: irc, edition: 2021, from: 2026-01-01, cite: Ordinance 1}\n"
     .. "  - {book: irc, edition: 2024, from: 2028-01-01, cite: Ordinance 2}\nvalues:\n"
