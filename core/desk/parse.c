@@ -152,6 +152,21 @@ static bool is_argument(const struct command *command, const char *argument)
     return argument[0] != '\0';
 }
 
+/* "marrow-bay+ours" is how compare names a stack; elsewhere each book has its own --book. */
+static bool refuse_stack(struct desk *desk, const char *argument)
+{
+    const char *example = "--book";
+    for (const char *at = argument; example != NULL && *at != '\0';) {
+        size_t length = strcspn(at, "+");
+        example = arena_format(desk->arena, "%s %.*s%s", example, (int)length, at,
+                               at[length] != '\0' ? " --book" : "");
+        at += length + (at[length] != '\0');
+    }
+    desk_refuse(desk, "option-argument", example, "--book names one book, not several: '%s'",
+                argument);
+    return false;
+}
+
 static bool take(struct desk *desk, const struct command *command, enum flag_id id,
                  const char *argument)
 {
@@ -166,6 +181,8 @@ static bool take(struct desk *desk, const struct command *command, enum flag_id 
                     argument, choices_text(desk, flag));
         return false;
     }
+    if (id == FLAG_BOOK && strchr(argument, '+') != NULL && strchr(argument, '/') == NULL)
+        return refuse_stack(desk, argument);
     if (!flag->repeats && flag->argument != NULL && desk_has(desk, id)) {
         desk_refuse(desk, "option-twice", NULL, "--%s is given twice", flag->name);
         return false;

@@ -105,6 +105,9 @@ for word in -book -book=heron-point -books -on -output -format; do # getopt woul
     err "check has no option $word; did you mean -${word%=*}?"
 done
 ends 0 "a letter with its argument behind it" "$PLUMBRULE" check stands.yaml --books books -bheron-point -fjson
+ends 64 "a stack is named book by book" "$PLUMBRULE" check stands.yaml --book heron-point+ours
+err "--book names one book, not several: 'heron-point+ours'"
+err "for example: --book heron-point --book ours"
 ends 64 "an option in place of a command" "$PLUMBRULE" -help
 err "'-help' stands where a command is needed; plumbrule --help lists them"
 ends 64 "an unknown letter too" "$PLUMBRULE" check -z
