@@ -155,7 +155,7 @@ void html_finding(struct html *html, size_t at, size_t number)
     write_signoff(html, finding->signoff);
     html_tests(html, finding->tests, finding->test_count);
     html_open(html, "details", "working");
-    html_put(html, "summary", NULL, "Whole working: values of the law, steps, facts, rule");
+    html_put(html, "summary", NULL, "Whole working");
     html_values_of(html, finding);
     html_steps_or_sheet(html, at, number > 0);
     html_inputs(html, finding);
