@@ -93,8 +93,9 @@ static const struct command commands[] = {
     {"draw", "DESIGN",
      "Draws a design as SVG; with books, what does not stand is keyed to its finding.", draw_flags,
      run_draw},
-    {"new", "book NAME | rule BOOK/NAME | case BOOK/RULE | design NAME",
-     "Lays out a new book, rule, file of cases or survey sheet, with comments that teach.",
+    {"new", "book NAME | rule BOOK/NAME | case BOOK/RULE | design NAME | catalogue NAME",
+     "Lays out a new book, rule, file of cases, survey sheet or catalogue of equipment, with "
+     "comments that teach.",
      new_flags, run_new},
     {"lint", "BOOK…", "Reads the rules of books without running them, and tells what is amiss.",
      lint_flags, run_lint},

@@ -200,22 +200,37 @@ static enum plumbrule_end new_case(struct desk *desk, struct shelf *shelf, const
     return book != NULL ? write_cases(desk, book, name, false) : end_unfound(desk);
 }
 
-/* ---- design -----------------------------------------------------------------------------------
+/* ---- sheets -----------------------------------------------------------------------------------
  */
+
+static enum plumbrule_end write_sheet(struct desk *desk, const char *name, struct text *text)
+{
+    const char *in = desk_last(desk, FLAG_IN);
+    const char *file =
+        arena_format(desk->arena, "%s%s%s.yaml", in != NULL ? in : "", in != NULL ? "/" : "", name);
+    enum plumbrule_end end = write_new(desk, file, text);
+    text_free(text);
+    return end;
+}
 
 static enum plumbrule_end new_design(struct desk *desk, struct shelf *shelf, const char *name)
 {
     (void)shelf;
     struct text text = {0};
-    const char *in = desk_last(desk, FLAG_IN);
     if (!is_plain(name))
         return refuse_name(desk, "design", name, "plumbrule new design my-house");
-    const char *file =
-        arena_format(desk->arena, "%s%s%s.yaml", in != NULL ? in : "", in != NULL ? "/" : "", name);
     survey_write(&text, name);
-    enum plumbrule_end end = write_new(desk, file, &text);
-    text_free(&text);
-    return end;
+    return write_sheet(desk, name, &text);
+}
+
+static enum plumbrule_end new_catalogue(struct desk *desk, struct shelf *shelf, const char *name)
+{
+    (void)shelf;
+    struct text text = {0};
+    if (!is_plain(name))
+        return refuse_name(desk, "catalogue", name, "plumbrule new catalogue my-equipment");
+    survey_write_catalogue(&text);
+    return write_sheet(desk, name, &text);
 }
 
 enum plumbrule_end run_new(struct desk *desk)
@@ -223,9 +238,13 @@ enum plumbrule_end run_new(struct desk *desk)
     static const struct {
         const char *what;
         enum plumbrule_end (*run)(struct desk *, struct shelf *, const char *);
-    } kinds[] = {
-        {"book", new_book}, {"rule", new_rule}, {"case", new_case}, {"design", new_design}};
-    static const char *const names[] = {"book", "rule", "case", "design"};
+    } kinds[] = {{"book", new_book},
+                 {"rule", new_rule},
+                 {"case", new_case},
+                 {"design", new_design},
+                 {"catalogue", new_catalogue}};
+    enum { KINDS = sizeof kinds / sizeof kinds[0] };
+    const char *names[KINDS];
     if (desk->operands.count != 2)
         return desk_refuse(desk, "operand", "plumbrule new book my-town --adopts nec@2023,irc@2021",
                            "say what is new and how it is called");
@@ -234,7 +253,8 @@ enum plumbrule_end run_new(struct desk *desk)
     const char *what = desk->operands.items[0];
     const char *const *given = desk_book_directories(desk);
     const char *const *directories = given != NULL ? search_books(given, desk->arena) : NULL;
-    for (size_t i = 0; i < 4; i++) {
+    for (size_t i = 0; i < KINDS; i++) {
+        names[i] = kinds[i].what;
         if (strcmp(kinds[i].what, what) != 0)
             continue;
         struct shelf *shelf = directories != NULL ? shelf_new(directories) : NULL;
@@ -244,8 +264,8 @@ enum plumbrule_end run_new(struct desk *desk)
         shelf_free(shelf);
         return end;
     }
-    const char *near = text_find_near(what, names, 4);
+    const char *near = text_find_near(what, names, KINDS);
     return desk_refuse(desk, "new-unknown", NULL,
-                       "new makes a book, a rule, a case or a design, not a '%s'%s%s", what,
-                       near != NULL ? "; did you mean " : "", near != NULL ? near : "");
+                       "new makes a book, a rule, a case, a design or a catalogue, not a '%s'%s%s",
+                       what, near != NULL ? "; did you mean " : "", near != NULL ? near : "");
 }

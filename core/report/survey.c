@@ -58,11 +58,11 @@ static void describe(char *buffer, size_t size, const struct fact_row *row)
         snprintf(buffer + length, size - length, " (%s)", example);
 }
 
-/* What a house has at least one of, so that its item stands ready. */
+/* What a house has at least one of, and what a catalogue lists, so that its item stands ready. */
 static bool is_ready(enum kind_id kind)
 {
-    return kind == KIND_roof_plane || kind == KIND_module_row || kind == KIND_circuit ||
-           kind == KIND_panel || kind == KIND_busbar;
+    return kind_at(kind)->count == MODEL || kind == KIND_roof_plane || kind == KIND_module_row ||
+           kind == KIND_circuit || kind == KIND_panel || kind == KIND_busbar;
 }
 
 static void write_facts(struct text *out, const struct kind *kind, struct margin margin);
@@ -103,12 +103,16 @@ static void write_fact(struct text *out, const struct fact_row *row, struct marg
         write_facts(out, kind_at(row->kind), (struct margin){margin.depth + 1, margin.is_comment});
 }
 
+static bool is_of_models(const struct fact_row *row)
+{
+    return row->type == TYPE_LIST && kind_at(row->kind)->count == MODEL;
+}
+
 static void write_facts(struct text *out, const struct kind *kind, struct margin margin)
 {
     for (size_t i = 0; i < kind->fact_count; i++) {
         const struct fact_row *row = &kind->facts[i];
-        bool is_model = row->type == TYPE_LIST && kind_at(row->kind)->count == MODEL;
-        if (row->type == TYPE_INVERSE || is_model || strcmp(row->name, "title") == 0)
+        if (row->type == TYPE_INVERSE || is_of_models(row) || strcmp(row->name, "title") == 0)
             continue;
         if (kind->count == ROOT)
             text_add_word(out, "\n");
@@ -125,4 +129,23 @@ void survey_write(struct text *out, const char *title)
              "files, which stand beside this file or in --catalogues DIR.\n");
     text_add_format(out, "title: %s\n", title);
     write_facts(out, kind_at(KIND_design), (struct margin){0, false});
+}
+
+void survey_write_catalogue(struct text *out)
+{
+    const struct kind *root = kind_at(KIND_design);
+    text_add_word(
+        out,
+        "# A catalogue of equipment: copy the figures of each data sheet, with their units, "
+        "behind the colons,\n# and name each model as designs will. Strike out the lists you do "
+        "not need; a list takes any number\n# of models. What stays blank is reported as not "
+        "given, never guessed. A value can say where it comes\n# from: {is: 440 W, from: data "
+        "sheet}.\n");
+    for (size_t i = 0; i < root->fact_count; i++) {
+        if (!is_of_models(&root->facts[i]))
+            continue;
+        text_add_word(out, "\n");
+        add_comment(out, (struct margin){0, false}, root->facts[i].sentence);
+        write_list(out, &root->facts[i], (struct margin){0, false});
+    }
 }

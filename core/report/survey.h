@@ -1,4 +1,5 @@
-/* A survey sheet: a design with nothing told yet, made from the fact table. */
+/* Sheets to be filled in, made from the fact table: a survey of a house, a catalogue of equipment.
+ */
 #ifndef REPORT_SURVEY_H
 #define REPORT_SURVEY_H
 #include "text.h"
@@ -6,5 +7,7 @@
 /* Every kind with its facts blank, each with its sentence, unit and example. What most houses have
  * one of stands ready; other lists stand as comments. The text keeps whether memory was short. */
 void survey_write(struct text *out, const char *title);
+/* Every kind of model with one item, whose facts are blank in the same way. */
+void survey_write_catalogue(struct text *out);
 
 #endif

@@ -121,6 +121,31 @@ function TestNew:test_a_survey_sheet()
   lu.assertEquals(unread, 3)
 end
 
+-- Every model stands in the catalogue; a design that names it knows its models, and nothing of them.
+function TestNew:test_a_catalogue()
+  local _, code = new("catalogue", "shelf")
+  lu.assertEquals(code, 0)
+  local text = plumb.read(folder .. "/shelf.yaml")
+  local lists = 0
+  for _ in text:gmatch("\n%l+_models:\n  %- name: %l+_model%-1\n") do lists = lists + 1 end
+  local _, all = plumb.read(plumb.top .. "/core/design/facts/design.facts"):gsub("LIST%(%l+_models,", "")
+  lu.assertTrue(all > 5)
+  lu.assertEquals(lists, all)
+  new("design", "house")
+  local sheet = plumb.read(folder .. "/house.yaml")
+  local named, rows = sheet:gsub("\ncatalogue:\n", "\ncatalogue: [shelf]\n")
+  local modelled, models = named:gsub("(%- name: module_row%-1\n[^\n]*\n    model:)", "%1 module_model-1")
+  lu.assertEquals({ rows, models }, { 1, 1 })
+  plumb.write(folder .. "/house.yaml", modelled)
+  local report, checked = plumb.run({ "check", folder .. "/house.yaml", "--format", "json", "--book", "nec@2023",
+    "--on", "2026-08-03" })
+  report = cjson.decode(report)
+  lu.assertEquals({ checked, #report.problems, report.counts.pass }, { 2, 0, 0 })
+  plumb.write(folder .. "/house.yaml", (modelled:gsub("module_model%-1", "module_model-2")))
+  local _, unread, errors = plumb.run({ "check", folder .. "/house.yaml", "--book", "nec@2023", "--on", "2026-08-03" })
+  lu.assertEquals(unread, 3, errors)
+end
+
 function TestNew:test_the_command_line()
   local wrong = {
     { { "new" }, 64, "say what is new" },
@@ -132,6 +157,8 @@ function TestNew:test_the_command_line()
     { { "new", "rule", "roof" }, 64, "named by its book" },
     { { "new", "rule", "no-such-town/roof" }, 3, "no-such-town" },
     { { "new", "design", "a/b" }, 64, "letters, digits" },
+    { { "new", "catalogue", "a.yaml" }, 64, "letters, digits" },
+    { { "new", "catalog", "x" }, 64, "did you mean catalogue" },
     { { "new", "design", "x", "-b", "irc@2021" }, 64, "no option -b" }, -- a sheet is of no book
   }
   for _, one in ipairs(wrong) do
