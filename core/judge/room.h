@@ -199,8 +199,14 @@ bool room_keep_amount(struct amount *out, lua_State *lua, int index);
 const char *room_type_name(lua_State *lua, int index, char *buffer, size_t size);
 /* Writes a value as people read it; never an address. */
 void room_write_value(char *buffer, size_t size, lua_State *lua, int index);
-/* room_text.c */
-extern const luaL_Reg room_texts[];
+/* room_number.c */
+extern const luaL_Reg room_number_words[], room_numbers[];
+/* The number; raises where it is not finite. */
+double room_finite(lua_State *lua, double number);
+/* a < b, as the operator has it; raises with the line of the rule. */
+bool room_is_less(lua_State *lua, int a, int b);
+/* room_text.c, room_table.c */
+extern const luaL_Reg room_texts[], room_tables[];
 /* room_calculator.c */
 int room_call_method(lua_State *lua); /* upvalue 1: the calculator */
 /* A struct missing for a fact, with its example; texts in the page. */
