@@ -99,7 +99,7 @@ static void write_project(struct html *html)
         const char *name;
         unsigned slot;
     } rows[] = {{"Address", SLOT_project_address},     {"Owner", SLOT_project_owner},
-                {"Installer", SLOT_project_installer}, {"Licence", SLOT_project_installer_license},
+                {"Installer", SLOT_project_installer}, {"License", SLOT_project_installer_license},
                 {"Designer", SLOT_project_designer},   {"Permit", SLOT_project_permit_number},
                 {"Work", SLOT_project_scope}};
     const struct design *design = html->report->design;

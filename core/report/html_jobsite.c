@@ -13,7 +13,7 @@ static bool is_of_jobsite(const struct finding *finding)
 
 static void write_crew(struct html *html)
 {
-    static const char *const heads[] = {"Person",       "Role",      "Licence",
+    static const char *const heads[] = {"Person",       "Role",      "License",
                                         "Fall-trained", "First aid", NULL};
     static const unsigned slots[] = {SLOT_person_role, SLOT_person_license,
                                      SLOT_person_fall_trained, SLOT_person_first_aid};

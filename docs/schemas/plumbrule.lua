@@ -76,7 +76,7 @@
 ---@field address string Where the house stands.
 ---@field owner string Who owns it.
 ---@field installer string Who installs.
----@field installer_license string The installer's licence.
+---@field installer_license string The installer's license.
 ---@field designer string Who designed it.
 ---@field permit_number string The permit, once there is one.
 ---@field permit_application_date plumbrule.date When the permit is applied for; the rules of that day hold.
@@ -722,7 +722,7 @@
 
 ---@class (exact) plumbrule.person One person of the crew.
 ---@field role plumbrule.word What they do.
----@field license string Their licence.
+---@field license string Their license.
 ---@field fall_trained boolean Trained to use fall protection?
 ---@field first_aid boolean Trained in first aid?
 ---@field called fun(self): string Its name.
