@@ -77,12 +77,21 @@ static off_t begin_of_line(int out)
     return lseek(out, 0, SEEK_CUR);
 }
 
+/* Is there somebody who reads, and may be slow? */
+static bool has_reader(int out)
+{
+    struct stat about;
+    return fstat(out, &about) != 0 || S_ISFIFO(about.st_mode) || S_ISSOCK(about.st_mode) ||
+           isatty(out) == 1;
+}
+
 int line_write(int out, const struct text *line, const sigset_t *stops)
 {
     off_t start = begin_of_line(out);
+    bool in_pieces = start < 0 && has_reader(out);
     for (size_t done = 0; done < line->length;) {
         size_t piece = line->length - done;
-        if (start < 0) {
+        if (in_pieces) {
             piece = piece < PIECE ? piece : PIECE;
             if (!wait_for_reader(out, stops))
                 return -1;
