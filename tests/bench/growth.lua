@@ -134,7 +134,7 @@ local function compare_jobs()
   local list = folder .. "/some"
   local designs, ratios, apart = {}, {}, {}
   for line in io.lines(folder .. "/many/list") do designs[#designs + 1] = line end
-  local size = is_full and 1000 or 150
+  local size = is_full and 1000 or 300
   local run_apart = side_by_side(designs, size)
   write_list(list, designs, size)
   for i = 1, is_full and 9 or 5 do -- nobody watches their memory: that takes time from a processor
