@@ -197,6 +197,28 @@ equal "end with workers that took their fill" $? 3
 equal "errors told of workers that took their fill" "$(cat "$work/err")" ""
 equal "lines of workers that took their fill" "$(sort "$work/out" | uniq -c | awk '{ print $1 }')" 2001
 
+# Where no process is to be had a worker goes on beyond its fill; where there is none at all, that is told. A limit counts
+# for others than root, so root becomes one of whom nothing else runs.
+few() {
+    most=$1
+    shift
+    setpriv --reuid=64321 --regid=64321 --clear-groups prlimit --nproc="$most" "$PLUMBRULE" "$@"
+}
+few_check() {
+    few "$1" check --book marrow-bay --on 2026-08-03 --jobs 1 --from-list - >"$work/out" 2>"$work/err"
+}
+if [ "$(id -u)" = 0 ] && few 9 --version >/dev/null 2>&1; then
+    yes no-such-design.yaml | head -n 500 | few_check 2
+    equal "end where a worker cannot be replaced" $? 3
+    equal "errors told where a worker cannot be replaced" "$(cat "$work/err")" ""
+    equal "lines where a worker cannot be replaced" "$(sort "$work/out" | uniq -c | awk '{ print $1 }')" 500
+    echo no-such-design.yaml | few_check 1
+    equal "end without a worker" "$? $(wc -c <"$work/out")" "70 0"
+    grep -q "no worker can be started" "$work/err" || wrong "that there is no worker is told"
+else
+    echo "root alone can take processes away: not tried" >&2
+fi
+
 # A worker is stopped, then killed at its work: its design has a line that says so, the others have theirs.
 begin
 echo quill-hollow/standing.yaml >&9
