@@ -6,7 +6,8 @@
 static const char *const coverable[] = {"storage",           "generator",
                                         "ground array",      "second dwelling unit",
                                         "detached building", "panel in a detached building",
-                                        "other occupancy",   NULL};
+                                        "other occupancy",   "limit of export",
+                                        NULL};
 
 /* A text copied from the example of the trade: what a book must say of itself. */
 static void read_card(struct book_reader *reader, const struct node *root)

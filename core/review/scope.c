@@ -165,11 +165,23 @@ static bool review_panels(const struct scope *scope, const struct design *design
     return true;
 }
 
+/* A limit of export holds by what holds it: no bus and no size of generation rests on it here. */
+static bool review_export(const struct scope *scope, const struct design *design)
+{
+    const struct objects *all = &design->of_kind[KIND_interconnection];
+    for (size_t i = 0; i < all->count; i++)
+        if (object_has(all->items[i], SLOT_interconnection_export_limit) &&
+            !add(scope, "limit of export", all->items[i],
+                 object_fact(all->items[i], SLOT_interconnection_export_limit)))
+            return false;
+    return true;
+}
+
 bool scope_review(struct findings *findings, const struct design *design,
                   const struct rulebook *rulebook)
 {
     const struct scope scope = {findings, rulebook};
     return review_sources(&scope, design) && review_storage_work(&scope, design) &&
            review_words(&scope, design) && review_dwellings(&scope, design) &&
-           review_panels(&scope, design);
+           review_panels(&scope, design) && review_export(&scope, design);
 }

@@ -12,7 +12,7 @@ function TestNotChecked:setUp()
   local book = "book: %s\ntitle: T\nmaintained_by: M\nrole: authority\nscope: roofs\n%s"
   plumb.write(folder .. "/town/book.yaml", book:format("town", ""))
   plumb.write(folder .. "/wide/book.yaml", book:format("wide",
-    "covers: [storage, generator, ground array, second dwelling unit, detached building, other occupancy]\n"))
+    "covers: [storage, generator, ground array, second dwelling unit, detached building, other occupancy, limit of export]\n"))
   plumb.write(folder .. "/wired/book.yaml", book:format("wired", "covers: [panel in a detached building]\n"))
   for _, name in ipairs({ "town", "wide", "wired" }) do
     plumb.write(("%s/%s/layers.lua"):format(folder, name), [[
@@ -35,11 +35,12 @@ roof:
   planes:
     - {name: south, layers: 1, structure: STRUCTURE}
 other_sources: SOURCES
+interconnection: {side: load side, EXPORT}
 panels: [{name: main, detached_building: DETACHED}]
 ]]
 
 local function check(words, book, format)
-  local all = { WORK = "roof-mounted PV", DETACHED = "no", UNITS = "1", OCCUPANCY = "townhouse", MOUNTING = "rails", STRUCTURE = "dwelling", SOURCES = "none" }
+  local all = { WORK = "roof-mounted PV", DETACHED = "no", UNITS = "1", OCCUPANCY = "townhouse", MOUNTING = "rails", STRUCTURE = "dwelling", SOURCES = "none", EXPORT = "ocpd_rating: 40 A" }
   for key, word in pairs(words or {}) do all[key] = word end
   plumb.write(folder .. "/house.yaml", (house:gsub("%u%u%u+", all)))
   local output, code = plumb.run({ "check", folder .. "/house.yaml", "--book", folder .. "/" .. (book or "town"), "--format", format or "json" })
@@ -77,6 +78,8 @@ function TestNotChecked:test_each_declared_thing_without_rules_is_for_a_person()
     { { STRUCTURE = "carport" }, "detached building" },
     { { OCCUPANCY = "commercial" }, "other occupancy" },
     { { OCCUPANCY = "multifamily" }, "other occupancy" },
+    { { EXPORT = "export_limit: 2 kW" }, "limit of export" },
+    { { EXPORT = "export_limit: 0 kW" }, "limit of export" },
   }
   for _, one in ipairs(declared) do
     local report, code = check(one[1])

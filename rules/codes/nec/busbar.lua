@@ -64,6 +64,21 @@ local function stand_far_from_the_feed(bus, design)
   end
 end
 
+-- What is by its data sheet part of no such system is held by none.
+local function out_of_control(bus, design)
+  local names
+  local function add(name) names = names and format("%s, %s", names, name) or name end
+  for _, inverter in ipairs(design.inverters) do
+    if not inverter.status:is("removed") and not inverter.model.power_control then add(inverter:called()) end
+  end
+  for _, branch in ipairs(design.branches) do
+    if not branch.microinverter.power_control then add(branch:called()) end
+  end
+  if names then
+    review(format("By its data sheet %s is part of no listed power control system: where it feeds %s, the designer shows what controls it", names, bus:called()))
+  end
+end
+
 ---@type plumbrule.Rule
 -- Center-fed in 2020 and 2023, and the engineered option, from memory.
 return {
@@ -126,6 +141,7 @@ return {
           shall.be("The design names a power control system", bus.methods:has("power control system"))
           shall.not_exceed("Protecting device plus the limit that the system holds", bus.protecting_device + bus.power_control_limit, bus.rating)
           review(format("The inspector looks at the system's listing, at its setting of %s, and that it controls every source on this bus", bus.power_control_limit))
+          out_of_control(bus, design)
         end },
       { "engineered", function()
           shall.be("The design names engineering supervision", bus.methods:has("engineered"))

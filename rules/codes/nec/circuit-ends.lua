@@ -51,8 +51,55 @@ local function is_among(thing, list)
   return false
 end
 
+-- What stands for others carries them: a combiner its strings, a panel what is behind its breakers.
+local function is_carried_by(thing, list)
+  if is_among(thing, list) then return true end
+  for _, one in ipairs(list) do
+    if same(one:kind_of(), "panel") then return true end
+    if same(thing:kind_of(), "string") and thing.combiner and same(one:kind_of(), "combiner") and same(thing.combiner, one) then return true end
+  end
+  if not same(thing:kind_of(), "combiner") or thing.strings:count() < 1 then return false end
+  for _, string in ipairs(thing.strings) do
+    if not is_among(string, list) then return false end
+  end
+  return true
+end
+
+local function carries_all_of_the_panel(circuit, from)
+  local buses = { from }
+  if same(from:kind_of(), "panel") then buses = from.busbars end
+  for _, bus in ipairs(buses) do
+    for _, breaker in ipairs(bus.breakers) do
+      local behind = not breaker.status:is("removed") and not breaker.duty:is("main", "spare") and breaker.serves
+      if behind and (same(behind:kind_of(), "branch") or same(behind:kind_of(), "inverter")) and not is_carried_by(behind, circuit.carries) then
+        shall.be(format("It carries %s, whose breaker is on %s, where it begins", behind:called(), from:called()), false)
+      end
+    end
+  end
+end
+
+-- What comes to a disconnect goes on from it, in one circuit or in several.
+local function carries_all_that_comes(from, design)
+  local going, coming = {}, {}
+  for _, other in ipairs(design.circuits) do
+    if not other.status:is("removed") and not other.role:is("service", "feeder") then
+      if other.from and same(other.from:kind_of(), "disconnect") and same(other.from, from) then table.insert(going, other) end
+      if other.to and same(other.to:kind_of(), "disconnect") and same(other.to, from) then table.insert(coming, other) end
+    end
+  end
+  for _, other in ipairs(coming) do
+    for _, carried in ipairs(other.carries) do
+      local goes_on = false
+      for _, one in ipairs(going) do
+        goes_on = goes_on or is_carried_by(carried, one.carries)
+      end
+      if not goes_on then shall.be(format("%s, which comes to disconnect %s, goes on from it", carried:called(), from:called()), false) end
+    end
+  end
+end
+
 -- What it begins at it carries, and what comes out of the circuit that it goes on from.
-local function carries_what_it_begins_at(circuit)
+local function carries_what_it_begins_at(circuit, design)
   local from = circuit.from
   local kind = from and from:kind_of() or "nothing"
   if same(kind, "string") or same(kind, "branch") or same(kind, "inverter") or same(kind, "source") then
@@ -63,6 +110,14 @@ local function carries_what_it_begins_at(circuit)
         shall.be(format("It carries %s, which comes out of circuit %s", carried:called(), from:called()), false)
       end
     end
+  elseif same(kind, "combiner") then
+    if not is_carried_by(from, circuit.carries) then
+      shall.be(format("It carries all strings of %s, where it begins", from:called()), false)
+    end
+  elseif (same(kind, "panel") or same(kind, "busbar")) and circuit.role:is("combined branches", "inverter output", "microinverter branch") then
+    carries_all_of_the_panel(circuit, from)
+  elseif same(kind, "disconnect") and not circuit.role:is("service", "feeder") then
+    carries_all_that_comes(from, design)
   end
 end
 
@@ -127,7 +182,7 @@ return {
     local kind = to:kind_of()
     ends_at_what_stays(to, kind, design)
     carries_what_its_role_says(circuit)
-    carries_what_it_begins_at(circuit)
+    carries_what_it_begins_at(circuit, design)
     is_carried_on(circuit, to)
     if circuit.role:is("feeder") then is_named_as_feeder(circuit, design) end
     if circuit.role:is("supply-side") then

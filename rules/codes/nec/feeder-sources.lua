@@ -3,7 +3,7 @@
 -- A feeder that sources feed from its load side, up to the service.
 return {
   title = "Feeder with sources behind it",
-  cite = { ["2017"] = "705.12(B)(2)(1), 215.2", ["2020"] = "705.12(B)(1), 215.2", ["2023"] = "705.12(A), 215.2" },
+  cite = { ["2017"] = "705.12(B)(2)(1), 705.60(B), 215.2", ["2020"] = "705.12(B)(1), 705.30, 215.2", ["2023"] = "705.12(A), 705.30, 215.2" },
   about = "panel",
   applies = function(panel)
     if panel.status:is("removed") then return false end
@@ -16,6 +16,14 @@ return {
     local ampacity = feeder:usable_ampacity(edition)
     shall.be_at_least("Ampacity of the feeder against 125 % of the sources", ampacity, book.continuous_factor * panel:source_current())
     shall.be_at_least("Device of the feeder against 125 % of the sources", feeder.ocpd_rating, book.continuous_factor * panel:source_current())
+    -- The panel's own main stands in their way, too.
+    for _, bus in ipairs(panel.busbars) do
+      for _, breaker in ipairs(bus.breakers) do
+        if breaker.duty:is("main") and not breaker.status:is("removed") then
+          shall.be_at_least(format("Main breaker %s against 125 %% of the sources behind it", breaker:called()), breaker.rating, book.continuous_factor * bus:source_current())
+        end
+      end
+    end
     local breakers = 0
     for _, breaker in ipairs(panel.breakers) do
       if not breaker.status:is("removed") then

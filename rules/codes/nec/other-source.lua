@@ -4,7 +4,7 @@ return {
   title = "Other sources on the premises",
   cite = { ["2017"] = "408.36(D), 702.5, 705.12, 705.60(B), 706", ["2020"] = "408.36(D), 702.5, 705.12, 705.30, 706", ["2023"] = "408.36(D), 702.5, 705.12, 705.30, 706" },
   about = "source",
-  check = function(source, book)
+  check = function(source, book, design)
     if source.parallel then
       shall.be("It is not a plain generator", not source.kind:is("generator"))
       shall.be_more_than("Count of the breakers it is on", source.breakers:count(), 0)
@@ -29,6 +29,13 @@ return {
     if source.kind:is("storage") then
       shall.be("Listed to UL 9540", source.listings:has("UL 9540"))
       review("Storage has no rule here: the authority looks at its place, spacing, ventilation, disconnect and emergency shutdown (Article 706 and the fire code)")
+    end
+    if not source.parallel then return end
+    -- Every bus rests on the current told: one that is told too small hides behind every rule. Last, so that what is
+    -- untold hides no fault.
+    local by_power = source.power / design.service.voltage
+    if source.output_current < by_power * (1 - book.figures_apart) then
+      review(format("Its output current is told to be %s, and its power at the service's voltage makes %.2f A: the designer looks which figure is meant", source.output_current, by_power / A))
     end
   end,
   remedy = "Interlock what may not run beside the utility; put what may on a breaker that the design shows.",

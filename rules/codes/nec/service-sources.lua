@@ -1,9 +1,24 @@
+-- What the sources behind a main give goes out through it.
+local function goes_through_the_mains(design, book)
+  for _, panel in ipairs(design.panels) do
+    if not panel.status:is("removed") and panel.is_service_panel then
+      for _, bus in ipairs(panel.busbars) do
+        for _, breaker in ipairs(bus.breakers) do
+          if breaker.duty:is("main") and not breaker.status:is("removed") then
+            shall.be_at_least(format("Main breaker %s against 125 %% of the sources behind it", breaker:called()), breaker.rating, book.continuous_factor * bus:source_current())
+          end
+        end
+      end
+    end
+  end
+end
+
 ---@type plumbrule.Rule
 -- What is told of the conductors' ampacity is believed up to the table's 75 °C column, that of usual service
 -- terminals (110.14(C)(1)): their temperature on the way may only lower it.
 return {
   title = "All sources against the service",
-  cite = { ["2017"] = "705.12(A)", ["2020"] = "705.11(A), 310.16", ["2023"] = "705.11(A), 310.16" },
+  cite = { ["2017"] = "705.12(A), 705.60(B)", ["2020"] = "705.11(A), 705.30, 310.16", ["2023"] = "705.11(A), 705.30, 310.16" },
   about = "service",
   check = function(service, book, design)
     -- The conductors are told twice where the design shows them as a circuit.
@@ -32,6 +47,7 @@ return {
       end
       shall.not_exceed("Rated currents of all sources", service:source_current_sum(), smallest(service.conductor_ampacity, column))
     end
+    goes_through_the_mains(design, book)
   end,
   remedy = "Fewer or smaller sources, or a larger service; tell the size of its conductors and what they carry.",
 }
