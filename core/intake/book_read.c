@@ -3,10 +3,14 @@
 #include "file.h"
 
 /* Things a design can declare that not every book has rules for. */
-static const char *const coverable[] = {"storage",           "generator",
-                                        "ground array",      "second dwelling unit",
-                                        "detached building", "panel in a detached building",
-                                        "other occupancy",   "limit of export",
+static const char *const coverable[] = {"storage",
+                                        "generator",
+                                        "ground array",
+                                        "second dwelling unit",
+                                        "detached building",
+                                        "panel in a detached building",
+                                        "other occupancy",
+                                        "limit of export",
                                         NULL};
 
 /* A text copied from the example of the trade: what a book must say of itself. */

@@ -76,6 +76,15 @@ static void add_carried(struct wiring *wiring, const struct design *design,
     }
 }
 
+/* A feeder is often told from the panel above to the one that it feeds; the line goes from the
+ * array down. */
+static bool is_told_upward(const struct object *circuit)
+{
+    const struct object *to = object_in(circuit, SLOT_circuit_to);
+    return object_is(circuit, SLOT_circuit_role, "feeder") && to != NULL &&
+           to->kind->id == KIND_panel && object_in(to, SLOT_panel_feeder) == circuit;
+}
+
 static void add_circuits(struct wiring *wiring, const struct design *design)
 {
     const struct objects *circuits = &design->of_kind[KIND_circuit];
@@ -84,8 +93,11 @@ static void add_circuits(struct wiring *wiring, const struct design *design)
         if (has_removed_status(circuit, SLOT_circuit_status) ||
             object_is(circuit, SLOT_circuit_role, "service"))
             continue;
-        size_t to = node_of(wiring, object_in(circuit, SLOT_circuit_to), circuit, true);
-        size_t from = node_of(wiring, object_in(circuit, SLOT_circuit_from), circuit, false);
+        bool is_upward = is_told_upward(circuit);
+        unsigned foot = is_upward ? SLOT_circuit_from : SLOT_circuit_to;
+        unsigned head = is_upward ? SLOT_circuit_to : SLOT_circuit_from;
+        size_t to = node_of(wiring, object_in(circuit, foot), circuit, true);
+        size_t from = node_of(wiring, object_in(circuit, head), circuit, false);
         run_add(wiring, circuit, from, to);
         add_carried(wiring, design, circuit, to);
     }
@@ -267,6 +279,7 @@ static void set_levels(struct wiring *wiring)
             }
         }
     }
+    wiring->is_circle = is_changed && !wiring->is_too_large;
     wiring->is_too_large |= is_changed;
     /* What begins a column stands just above what it leads to. */
     for (size_t round = 0; round < wiring->node_count; round++)

@@ -43,6 +43,7 @@ struct wiring {
     size_t utility, columns;
     unsigned levels;
     bool is_too_large; /* there is more than a diagram holds */
+    bool is_circle;    /* some of it leads back to where it came from */
 };
 
 /* All that the design tells of its circuits, levels and columns set. */
@@ -61,5 +62,6 @@ const char *circuit_raceway_text(struct canvas *canvas, const struct object *cir
 const char *circuit_ocpd_text(struct canvas *canvas, const struct object *circuit);
 /* "; N 8 AWG". A DC run has no neutral to tell, and one that is told to have none has no size. */
 const char *circuit_neutral_text(struct canvas *canvas, const struct object *circuit);
+const char *circuit_ground_text(struct canvas *canvas, const struct object *circuit);
 
 #endif

@@ -46,3 +46,13 @@ const char *circuit_neutral_text(struct canvas *canvas, const struct object *cir
                                     fact_shown(canvas, circuit, SLOT_circuit_neutral_size));
     return text != NULL ? text : ""; /* the arena stays marked as short */
 }
+
+/* Copper goes without saying; aluminum of the same size is another conductor. */
+const char *circuit_ground_text(struct canvas *canvas, const struct object *circuit)
+{
+    const char *size = fact_shown(canvas, circuit, SLOT_circuit_egc_size);
+    if (!object_is(circuit, SLOT_circuit_egc_material, "aluminum"))
+        return size;
+    const char *text = arena_format(canvas->arena, "%s Al", size);
+    return text != NULL ? text : "";
+}

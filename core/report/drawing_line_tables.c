@@ -27,15 +27,16 @@ double one_line_schedule(struct line_sheet *sheet, double y)
     for (size_t i = 0; i < circuits->count; i++) {
         const struct object *circuit = circuits->items[i];
         y += 17;
-        const char *cells[] = {tag_of(&sheet->wiring, circuit),
-                               arena_format(canvas->arena, "%s, %s",
-                                            name_shown(canvas, circuit, SLOT_circuit_from),
-                                            name_shown(canvas, circuit, SLOT_circuit_to)),
-                               circuit_conductor_text(canvas, circuit),
-                               fact_shown(canvas, circuit, SLOT_circuit_egc_size),
-                               circuit_raceway_text(canvas, circuit),
-                               fact_shown(canvas, circuit, SLOT_circuit_length),
-                               circuit_ocpd_text(canvas, circuit)};
+        const char *cells[] = {
+            tag_of(&sheet->wiring, circuit),
+            arena_format(canvas->arena, "%s, %s%s", name_shown(canvas, circuit, SLOT_circuit_from),
+                         name_shown(canvas, circuit, SLOT_circuit_to),
+                         object_is(circuit, SLOT_circuit_status, "removed") ? " (removed)" : ""),
+            circuit_conductor_text(canvas, circuit),
+            circuit_ground_text(canvas, circuit),
+            circuit_raceway_text(canvas, circuit),
+            fact_shown(canvas, circuit, SLOT_circuit_length),
+            circuit_ocpd_text(canvas, circuit)};
         for (size_t j = 0; j < 7; j++)
             canvas_text(canvas, MARGIN + at[j], y,
                         (struct lettering){10, ANCHOR_START, j == 0, false, NULL, widths[j]},
@@ -57,11 +58,15 @@ double one_line_facts(struct line_sheet *sheet, double y)
     y = canvas_paragraph(
         canvas, left, y + 4, width, 2, body,
         arena_format(canvas->arena,
-                     "Grounding: electrode conductor %s %s; equipment ground of the array %s; "
-                     "bonding by %s.",
+                     "Grounding: electrode conductor %s %s; equipment ground of the array "
+                     "%s%s; bonding by %s.",
                      fact_shown(canvas, grounding, SLOT_grounding_gec_size),
                      fact_shown(canvas, grounding, SLOT_grounding_gec_material),
                      fact_shown(canvas, grounding, SLOT_grounding_array_egc_size),
+                     grounding != NULL &&
+                             object_is(grounding, SLOT_grounding_array_egc_material, "aluminum")
+                         ? " aluminum"
+                         : "",
                      fact_shown(canvas, grounding, SLOT_grounding_bonding)));
     y = canvas_paragraph(
         canvas, left, y + 4, width, 2, body,

@@ -139,8 +139,7 @@ static void write_run_label(struct line_sheet *sheet, const struct run *run, dou
     dark.fill = INK;
     canvas_text(canvas, x + 16, y + 10, dark, circuit_conductor_text(canvas, circuit));
     canvas_text_format(canvas, x + 16, y + 10 + LABEL_LINE, dark, "EGC %s%s",
-                       fact_shown(canvas, circuit, SLOT_circuit_egc_size),
-                       circuit_neutral_text(canvas, circuit));
+                       circuit_ground_text(canvas, circuit), circuit_neutral_text(canvas, circuit));
     canvas_text_format(canvas, x + 16, y + 10 + 2 * LABEL_LINE, dark, "%s, %s, %s",
                        circuit_raceway_text(canvas, circuit),
                        fact_shown(canvas, circuit, SLOT_circuit_length),
@@ -211,7 +210,10 @@ static void write_all(struct line_sheet *sheet)
         y = write_diagram(sheet);
     else
         y = sheet_note(canvas, y,
-                       sheet->wiring.columns > COLUMNS_MOST || sheet->wiring.is_too_large
+                       sheet->wiring.is_circle
+                           ? "The circuits lead in a circle, so that there is no line to draw; the "
+                             "schedule below has them all."
+                       : sheet->wiring.columns > COLUMNS_MOST || sheet->wiring.is_too_large
                            ? "There are more circuits than one sheet holds; the schedule below "
                              "has them all."
                            : "No circuit is given: there is nothing to draw yet.") +

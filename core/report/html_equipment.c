@@ -122,9 +122,9 @@ static void write_uses(struct html *html, const struct uses *uses)
 
 static void write_circuits(struct html *html)
 {
-    static const char *const heads[] = {"Run",      "Carries", "From",   "To",      "Conductors",
-                                        "Material", "Kind",    "Ground", "Raceway", "Size",
-                                        "Length",   "Device",  "Rating", NULL};
+    static const char *const heads[] = {
+        "Run",          "Carries", "From", "To",     "Conductors", "Material", "Kind", "Ground",
+        "Its material", "Raceway", "Size", "Length", "Device",     "Rating",   NULL};
     static const unsigned slots[] = {SLOT_circuit_role,
                                      SLOT_circuit_from,
                                      SLOT_circuit_to,
@@ -132,6 +132,7 @@ static void write_circuits(struct html *html)
                                      SLOT_circuit_conductor_material,
                                      SLOT_circuit_insulation,
                                      SLOT_circuit_egc_size,
+                                     SLOT_circuit_egc_material,
                                      SLOT_circuit_wiring_method,
                                      SLOT_circuit_raceway_size,
                                      SLOT_circuit_length,

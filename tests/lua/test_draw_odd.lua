@@ -153,6 +153,36 @@ function TestDrawOdd:test_more_than_a_sheet_holds()
   lu.assertStrContains(drawn(text, "one-line"), "There are more circuits than one sheet holds; the schedule below has them all.")
 end
 
+-- A panel above feeds the one in the garage: told so or from the array's side, it is the same line.
+local function with_a_subpanel(from, to)
+  local feeder = ("  - {name: sub-feeder, role: feeder, carries: [sub], from: %s, to: %s, egc_size: 8 AWG, egc_material: aluminum}\n"):format(from, to)
+  local text = change(plumb.sample("standing"), "circuits:\n", "circuits:\n" .. feeder, "panels:\n", "panels:\n  - {name: sub, fed_from: main, feeder: sub-feeder}\n")
+  return change(text, "    from: inverter-1\n    to: main\n", "    from: inverter-1\n    to: sub\n")
+end
+
+function TestDrawOdd:test_a_feeder_told_from_the_panel_above()
+  local svg = drawn(with_a_subpanel("main", "sub"), "one-line")
+  lu.assertNotStrContains(svg, "lead in a circle")
+  lu.assertNotStrContains(svg, "more circuits")
+  lu.assertStrContains(svg, ">model Brae H7600</text>")
+  lu.assertStrContains(svg, ">EGC 8 AWG Al; N not given</text>") -- copper alone goes without saying
+  lu.assertStrContains(svg, ">EGC 10 AWG</text>")
+  lu.assertStrContains(drawn(with_a_subpanel("sub", "main"), "one-line"), ">EGC 8 AWG Al; N not given</text>")
+end
+
+function TestDrawOdd:test_circuits_that_lead_in_a_circle()
+  local text = change(plumb.sample("standing"), "circuits:\n", "circuits:\n  - {name: back, role: inverter output, carries: [inverter-1], from: main, to: cut}\n" ..
+    "  - {name: forth, role: inverter output, carries: [inverter-1], from: cut, to: main}\n", "disconnects:\n", "disconnects:\n  - {name: cut, role: AC, of: inverter-1}\n")
+  lu.assertStrContains(drawn(text, "one-line"), "The circuits lead in a circle, so that there is no line to draw; the schedule below has them all.")
+end
+
+function TestDrawOdd:test_what_is_of_aluminum_or_taken_out_is_told_so()
+  local svg = drawn(change(plumb.sample("standing"), "array_egc_material: copper", "array_egc_material: aluminum",
+    "  - name: inverter-run\n", "  - name: inverter-run\n    status: removed\n"), "one-line")
+  lu.assertStrContains(svg, "equipment ground of the array 6 AWG aluminum")
+  lu.assertStrContains(svg, "inverter-1, main (removed)")
+end
+
 -- ---- the panel -------------------------------------------------------------------------------------------------
 
 function TestDrawOdd:test_breakers_that_stand_nowhere_or_twice()
