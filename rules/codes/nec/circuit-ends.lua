@@ -139,6 +139,26 @@ local function is_named_as_feeder(circuit, design)
   review("It is told to be a feeder, and no panel names it as its own: the designer tells which panel it feeds, since its conductors are judged with the sources behind that")
 end
 
+-- A tap has lighter rules than a circuit to a breaker, so it must be one: of a feeder, and not at a panel's bus.
+local function taps_a_feeder(circuit, kind, design)
+  local tapped = circuit.taps
+  shall.be("The design tells which feeder it taps", not not tapped)
+  if not tapped then return end
+  if same(tapped:kind_of(), "circuit") then
+    local is_feeder = tapped.role:is("feeder") and not same(tapped, circuit)
+    for _, panel in ipairs(design.panels) do
+      if not panel.status:is("removed") and panel.feeder and same(panel.feeder, tapped) then is_feeder = true end
+    end
+    shall.be(format("Circuit %s, which it taps, is a feeder", tapped:called()), is_feeder)
+    -- One that feeds a panel is told either way.
+    for _, carried in ipairs(same(kind, "panel") and circuit.carries or same(kind, "busbar") and circuit.carries or {}) do
+      if same(carried:kind_of(), "inverter") or same(carried:kind_of(), "branch") then
+        shall.be(format("What %s gives ends at the conductors that are tapped, not at a panel", carried:called()), false)
+      end
+    end
+  end
+end
+
 -- A bus and its panel are one place.
 local function is_the_connection(to, at)
   local kind = to:kind_of()
@@ -185,6 +205,7 @@ return {
     carries_what_it_begins_at(circuit, design)
     is_carried_on(circuit, to)
     if circuit.role:is("feeder") then is_named_as_feeder(circuit, design) end
+    if circuit.role:is("feeder tap") then taps_a_feeder(circuit, kind, design) end
     if circuit.role:is("supply-side") then
       shall.be("The design connects to the supply side", design.interconnection.side:is("supply side"))
     end
