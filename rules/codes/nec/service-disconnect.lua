@@ -11,6 +11,21 @@ local function work_is_shown(service, design)
   review("The project is told to replace a panel, and none of its panels is new: the designer shows which")
 end
 
+-- A main that is lowered for the bus may be the service disconnect itself, whose rating is then told too large.
+local function mains_may_be_it(design, least)
+  for _, panel in ipairs(design.panels) do
+    if not panel.status:is("removed") and panel.is_service_panel and not panel.split_bus and panel:mains() < 2 then
+      for _, bus in ipairs(panel.busbars) do
+        for _, breaker in ipairs(bus.breakers) do
+          if breaker.duty:is("main") and breaker.status:is("new") and breaker.rating < least then
+            review(format("The new main breaker %s has %s, less than a service disconnect may have (%s): the designer shows the disconnect that stands before it", breaker:called(), breaker.rating, least))
+          end
+        end
+      end
+    end
+  end
+end
+
 ---@type plumbrule.Rule
 -- That the socket of the meter is rated for the service (230.66(B), from 2020), and (D), of all other services, and that a townhouse is a one-family dwelling: from memory.
 return {
@@ -29,6 +44,7 @@ return {
     else
       shall.be_at_least("Rating of the service disconnect", service.disconnect_rating, least)
     end
+    if service.disconnect_rating >= least then mains_may_be_it(design, least) end
     -- The socket of the meter carries what the service carries.
     if not service.work:is("untouched") and tonumber(book:edition("nec")) >= 2020 then
       for _, meter in ipairs(design.meters) do
