@@ -1,3 +1,12 @@
+-- On the DC side of a hybrid inverter a battery reaches the utility through that alone: it has no breaker of its own.
+local function may_be_behind(source, design)
+  if not source.kind:is("storage") or source.breakers:count() > 0 then return nil end
+  for _, inverter in ipairs(design.inverters) do
+    if not inverter.status:is("removed") and inverter.model.type:is("hybrid") then return inverter end
+  end
+  return nil
+end
+
 ---@type plumbrule.Rule
 -- 408.36(D) from memory. 702: optional standby; 705.12 counts every source that can run beside the utility.
 return {
@@ -24,7 +33,12 @@ return {
           shall.be(format("A fastener holds breaker %s, which it feeds from behind", breaker:called()), breaker.fastened_in_place)
         end
       end
-      shall.be("A transfer switch or interlock keeps it from running beside the utility", source.interlocked)
+      local hybrid = may_be_behind(source, design)
+      if hybrid and not source.interlocked then
+        review(format("It is on no breaker and nothing interlocks it: the designer shows that it stands on the DC side of %s, a hybrid, and reaches the utility through that alone", hybrid:called()))
+      else
+        shall.be("A transfer switch or interlock keeps it from running beside the utility", source.interlocked)
+      end
     end
     if source.kind:is("storage") then
       shall.be("Listed to UL 9540", source.listings:has("UL 9540"))
@@ -38,5 +52,5 @@ return {
       review(format("Its output current is told to be %s, and its power at the service's voltage makes %.2f A: the designer looks which figure is meant", source.output_current, by_power / A))
     end
   end,
-  remedy = "Interlock what may not run beside the utility; put what may on a breaker that the design shows.",
+  remedy = "Interlock what may not run beside the utility; put what may on a breaker that the design shows; a battery on the DC side of a hybrid inverter does not run beside the utility by itself.",
 }
