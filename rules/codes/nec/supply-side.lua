@@ -25,6 +25,24 @@ local function one_way_only(conductors, design)
   end
 end
 
+-- The interconnection tells of one connection: what else reaches the supply side has the same floor, and the rest of
+-- it is a person's.
+local function judge_others(conductors, edition, design)
+  for _, other in ipairs(design.circuits) do
+    if not other.status:is("removed") and other.role:is("supply-side") and not same(other, conductors) then
+      local to = other.to
+      local goes_on = not to or same(to:kind_of(), "disconnect") or same(to:kind_of(), "circuit") and to.role:is("supply-side")
+      if not goes_on then
+        local _, meets_floor = other:supply_side_need(edition)
+        if edition >= 2020 then
+          shall.be(format("Circuit %s, too: at least 6 AWG copper or 4 AWG aluminum", other:called()), meets_floor)
+        end
+        review(format("Circuit %s reaches the supply side, too, and the interconnection tells of %s alone: the designer tells the place of its device, its taps, its disconnect and its bonding as well", other:called(), conductors:called()))
+      end
+    end
+  end
+end
+
 ---@type plumbrule.Rule
 -- 250.102(C) from memory. 2017 has no floor for the size. 690.8 and Article 230 size it there; that 230.42(B) has service
 -- conductors carry what 230.79 asks of their disconnect, from memory.
@@ -39,6 +57,7 @@ return {
     shall.be("The design shows its conductors", not not conductors)
     if not conductors then return end
     one_way_only(conductors, design)
+    judge_others(conductors, edition, design)
     local needed, meets_floor = conductors:supply_side_need(edition)
     shall.be_at_least("Ampacity of the conductors against 125 % of the sources", conductors:usable_ampacity(edition), needed)
     shall.be_at_least("Overcurrent device against 125 % of the sources", connection.ocpd_rating, needed)
