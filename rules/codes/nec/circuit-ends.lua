@@ -150,6 +150,16 @@ local function taps_a_feeder(circuit, kind, design)
       if not panel.status:is("removed") and panel.feeder and same(panel.feeder, tapped) then is_feeder = true end
     end
     shall.be(format("Circuit %s, which it taps, is a feeder", tapped:called()), is_feeder)
+    -- Of the feeder that the interconnection tells of a rule of its own judges what it carries beyond the tap.
+    local connection = design.interconnection
+    local at = connection.side:is("feeder") and connection.at
+    if not (at and same(at:kind_of(), "circuit") and same(at, tapped)) then
+      for _, carried in ipairs(circuit.carries) do
+        if same(carried:kind_of(), "inverter") or same(carried:kind_of(), "branch") then
+          review(format("%s taps feeder %s, and the interconnection tells of another place: the designer shows that the feeder carries its device and the source together, or what protects it beyond the tap", carried:called(), tapped:called()))
+        end
+      end
+    end
     -- One that feeds a panel is told either way.
     for _, carried in ipairs(same(kind, "panel") and circuit.carries or same(kind, "busbar") and circuit.carries or {}) do
       if same(carried:kind_of(), "inverter") or same(carried:kind_of(), "branch") then
