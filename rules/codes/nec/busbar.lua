@@ -102,13 +102,13 @@ return {
     end
     shall.meet_one_of {
       { "sum of sources", function()
-          shall.not_exceed("Protecting device plus 125 % of source current", bus.protecting_device + sources, bus.rating)
+          shall.not_exceed(format("Protecting device plus %s %% of source current", 100 * book.continuous_factor), bus.protecting_device + sources, bus.rating)
         end },
       { "120 % of the busbar", function()
           shall.be("The source breaker is at the end opposite the feed", same(bus:source_breaker_place(), "opposite end"))
           shall.be("The bus is fed at an end, not at its center", not bus.fed_at:is("center"))
           stand_far_from_the_feed(bus, design)
-          shall.not_exceed("Protecting device plus 125 % of source current, against 120 % of the bus", bus.protecting_device + sources, book.busbar_share * bus.rating)
+          shall.not_exceed(format("Protecting device plus %s %% of source current, against %s %% of the bus", 100 * book.continuous_factor, 100 * book.busbar_share), bus.protecting_device + sources, book.busbar_share * bus.rating)
         end },
       { "sum of breakers", function()
           -- Named, since it stands and falls with a full list of breakers and a label that binds those to come.
@@ -128,7 +128,7 @@ return {
               shall.be(format("Breaker %s stands at an end", breaker:called()), not breaker.place:is("between"))
             end
           end
-          shall.not_exceed("Protecting device plus 125 % of source current, against 120 % of the center-fed bus", bus.protecting_device + sources, book.busbar_share * bus.rating)
+          shall.not_exceed(format("Protecting device plus %s %% of source current, against %s %% of the center-fed bus", 100 * book.continuous_factor, 100 * book.busbar_share), bus.protecting_device + sources, book.busbar_share * bus.rating)
         end },
       { "feed-through conductors", function()
           shall.be("This edition knows the option (from 2020)", edition >= 2020)

@@ -30,7 +30,7 @@ return {
       if not circuit.ocpd:is("none") then protects_a_feeder(circuit, book, edition) end
       return
     end
-    shall.be_at_least("Rating of the device against 125 % of the current", circuit.ocpd_rating, book.continuous_factor * circuit:design_current())
+    shall.be_at_least(format("Rating of the device against %s %% of the current", 100 * book.continuous_factor), circuit.ocpd_rating, book.continuous_factor * circuit:design_current())
     shall.not_exceed("Rating of the device against the largest that protects the conductors", circuit.ocpd_rating, circuit:largest_ocpd(edition))
     if circuit.role:is("PV source", "PV output", "converter output") then
       shall.be("The device is listed for direct current in PV systems", circuit.ocpd_dc_rated)

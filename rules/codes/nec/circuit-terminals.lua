@@ -9,7 +9,7 @@ return {
       and circuit.role:is("PV source", "PV output", "converter output", "inverter output", "microinverter branch", "combined branches", "supply-side")
   end,
   check = function(circuit, book)
-    shall.be_at_least("Ampacity in the column of the terminals, against 125 % of the current",
+    shall.be_at_least(format("Ampacity in the column of the terminals, against %s %% of the current", 100 * book.continuous_factor),
       circuit:terminal_ampacity(), book.continuous_factor * circuit:design_current())
   end,
   remedy = "Use a larger conductor, or terminals marked for a higher temperature.",

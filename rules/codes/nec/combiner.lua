@@ -14,7 +14,7 @@ return {
       if string.fused and not same(string.fuse, combiner.fuse) then
         review(format("String %s is told to have a fuse of %s, and the combiner one of %s for each string: the designer tells which of the two is there, or that both are", string:called(), string.fuse, combiner.fuse))
       end
-      shall.be_at_least("Rating of each fuse against 125 % of the string's current", combiner.fuse, book.continuous_factor * string:source_current())
+      shall.be_at_least(format("Rating of each fuse against %s %% of the string's current", 100 * book.continuous_factor), combiner.fuse, book.continuous_factor * string:source_current())
       for _, module in ipairs(string.modules) do
         shall.not_exceed("Rating of each fuse against the module's largest", combiner.fuse, module.model.maximum_series_fuse)
       end

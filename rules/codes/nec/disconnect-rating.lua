@@ -26,13 +26,13 @@ return {
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, volts)
       local needed = book.continuous_factor * amperes
       if is_joined or count < 2 or disconnect.rating >= needed then
-        shall.be_at_least("Current rating against 125 % of the strings' current", disconnect.rating, needed)
+        shall.be_at_least(format("Current rating against %s %% of the strings' current", 100 * book.continuous_factor), disconnect.rating, needed)
         return
       end
       -- Less than all together: enough where each string has poles of its own.
       local alone = book.continuous_factor * most
       if disconnect.rating < alone or disconnect.poles >= 2 * count then
-        shall.be_at_least("Current rating against 125 % of one string's current", disconnect.rating, alone)
+        shall.be_at_least(format("Current rating against %s %% of one string's current", 100 * book.continuous_factor), disconnect.rating, alone)
       else
         review(format("Its %s are enough for each string by itself and not for all together, which take %s: the inspector looks at its diagram which strings share a pole", disconnect.rating, needed))
       end
@@ -40,7 +40,7 @@ return {
     if not of then
       review("The design names nothing that it disconnects: the designer tells what, and its rating is held against that")
     elseif same(of:kind_of(), "inverter") and not disconnect.role:is("DC") then
-      shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
+      shall.be_at_least(format("Current rating against %s %% of the output", 100 * book.continuous_factor), disconnect.rating, book.continuous_factor * of:output_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.model.nominal_voltage)
       behind(of.breakers)
       if of.breakers:count() < 1 and disconnect.role:is("PV system") and design.interconnection.side:is("supply side") then
@@ -51,11 +51,11 @@ return {
     elseif same(of:kind_of(), "string") then
       strings_of({ of }, true)
     elseif same(of:kind_of(), "branch") then
-      shall.be_at_least("Current rating against 125 % of the output", disconnect.rating, book.continuous_factor * of:output_current())
+      shall.be_at_least(format("Current rating against %s %% of the output", 100 * book.continuous_factor), disconnect.rating, book.continuous_factor * of:output_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, of.microinverter.nominal_voltage)
       behind(of.breakers)
     elseif same(of:kind_of(), "panel") then
-      shall.be_at_least("Current rating against 125 % of the sources behind it", disconnect.rating, book.continuous_factor * of:source_current())
+      shall.be_at_least(format("Current rating against %s %% of the sources behind it", 100 * book.continuous_factor), disconnect.rating, book.continuous_factor * of:source_current())
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, design.service.voltage)
       behind(of.breakers)
       -- Of the service panel: no breaker stands before it, and all the house goes through it.
@@ -63,7 +63,7 @@ return {
         shall.be_at_least("Current rating against the service's, whose panel it opens", disconnect.rating, design.service.disconnect_rating)
       end
     else
-      shall.be_at_least("Current rating against 125 % of the source's output", disconnect.rating, book.continuous_factor * of.output_current)
+      shall.be_at_least(format("Current rating against %s %% of the source's output", 100 * book.continuous_factor), disconnect.rating, book.continuous_factor * of.output_current)
       shall.be_at_least("Voltage rating", disconnect.voltage_rating, design.service.voltage)
     end
   end,

@@ -14,13 +14,13 @@ return {
     local edition = tonumber(book:edition("nec"))
     local feeder = panel.feeder
     local ampacity = feeder:usable_ampacity(edition)
-    shall.be_at_least("Ampacity of the feeder against 125 % of the sources", ampacity, book.continuous_factor * panel:source_current())
-    shall.be_at_least("Device of the feeder against 125 % of the sources", feeder.ocpd_rating, book.continuous_factor * panel:source_current())
+    shall.be_at_least(format("Ampacity of the feeder against %s %% of the sources", 100 * book.continuous_factor), ampacity, book.continuous_factor * panel:source_current())
+    shall.be_at_least(format("Device of the feeder against %s %% of the sources", 100 * book.continuous_factor), feeder.ocpd_rating, book.continuous_factor * panel:source_current())
     -- The panel's own main stands in their way, too.
     for _, bus in ipairs(panel.busbars) do
       for _, breaker in ipairs(bus.breakers) do
         if breaker.duty:is("main") and not breaker.status:is("removed") then
-          shall.be_at_least(format("Main breaker %s against 125 %% of the sources behind it", breaker:called()), breaker.rating, book.continuous_factor * bus:source_current())
+          shall.be_at_least(format("Main breaker %s against %s %% of the sources behind it", breaker:called(), 100 * book.continuous_factor), breaker.rating, book.continuous_factor * bus:source_current())
         end
       end
     end

@@ -9,7 +9,7 @@ return {
     local model = inverter.model
     local needed = book.continuous_factor * model.output_current
     local function judge(rating, whose)
-      shall.be_at_least(format("Rating of %s against 125 %% of the marked output current", whose), rating, needed)
+      shall.be_at_least(format("Rating of %s against %s %% of the marked output current", whose, 100 * book.continuous_factor), rating, needed)
       shall.not_exceed(format("Rating of %s against the largest that the maker allows", whose), rating, model.maximum_ocpd)
       should.not_exceed(format("Rating of %s against the next standard size", whose), rating, calc.ocpd_up { current = needed, edition = tonumber(book:edition("nec")) })
     end

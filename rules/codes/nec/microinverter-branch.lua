@@ -21,7 +21,7 @@ return {
     for _, breaker in ipairs(branch.breakers) do
       if not breaker.status:is("removed") then
         breakers = breakers + 1
-        shall.be_at_least("Rating of the breaker against 125 % of the branch's current", breaker.rating, needed)
+        shall.be_at_least(format("Rating of the breaker against %s %% of the branch's current", 100 * book.continuous_factor), breaker.rating, needed)
         shall.not_exceed("Rating of the breaker against what the maker asks for", breaker.rating, model.branch_ocpd)
       end
     end

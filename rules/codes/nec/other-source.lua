@@ -20,7 +20,7 @@ return {
       shall.be_more_than("Its output current, counted on every bus up to the service", source.output_current, 0 * A)
       for _, breaker in ipairs(source.breakers) do
         if not breaker.status:is("removed") then
-          shall.be_at_least("Rating of its breaker against 125 % of its output", breaker.rating, book.continuous_factor * source.output_current)
+          shall.be_at_least(format("Rating of its breaker against %s %% of its output", 100 * book.continuous_factor), breaker.rating, book.continuous_factor * source.output_current)
         end
       end
       if not source.kind:is("existing PV", "storage") then

@@ -5,7 +5,7 @@ local function goes_through_the_mains(design, book)
       for _, bus in ipairs(panel.busbars) do
         for _, breaker in ipairs(bus.breakers) do
           if breaker.duty:is("main") and not breaker.status:is("removed") then
-            shall.be_at_least(format("Main breaker %s against 125 %% of the sources behind it", breaker:called()), breaker.rating, book.continuous_factor * bus:source_current())
+            shall.be_at_least(format("Main breaker %s against %s %% of the sources behind it", breaker:called(), 100 * book.continuous_factor), breaker.rating, book.continuous_factor * bus:source_current())
           end
         end
       end

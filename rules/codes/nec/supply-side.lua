@@ -58,9 +58,10 @@ return {
     if not conductors then return end
     one_way_only(conductors, design)
     judge_others(conductors, edition, design)
-    local needed, meets_floor = conductors:supply_side_need(edition)
-    shall.be_at_least("Ampacity of the conductors against 125 % of the sources", conductors:usable_ampacity(edition), needed)
-    shall.be_at_least("Overcurrent device against 125 % of the sources", connection.ocpd_rating, needed)
+    local _, meets_floor = conductors:supply_side_need(edition)
+    local needed, percent = book.continuous_factor * conductors:design_current(), 100 * book.continuous_factor
+    shall.be_at_least(format("Ampacity of the conductors against %s %% of the sources", percent), conductors:usable_ampacity(edition), needed)
+    shall.be_at_least(format("Overcurrent device against %s %% of the sources", percent), connection.ocpd_rating, needed)
     if not conductors.ocpd:is("none") and not same(connection.ocpd_rating, conductors.ocpd_rating) then
       shall.be_equal("Overcurrent device at the connection, against the one told of its conductors", connection.ocpd_rating, conductors.ocpd_rating)
     end
