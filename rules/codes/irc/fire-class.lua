@@ -15,15 +15,19 @@ return {
       end
     end
     shall.be("The system has a fire class", not racking.system_fire_class:is("unrated"))
-    -- The town's map or the place of the house may ask for more than the other.
+    shall.be("The racking's listing has a fire class", not model.fire_class:is("unrated"))
+    -- The town's map or the place of the house may ask for more than the other; no system is better than its listing.
     local asked, told = book.roof_fire_class, design.roof.fire_class
     if asked:is("A") or told:is("A") then
       shall.be("Modules and racking together are of class A", racking.system_fire_class:is("A"))
+      shall.be("The racking's listing is for class A", model.fire_class:is("A"))
     elseif asked:is("B") or told:is("B") then
       shall.be("Modules and racking together are of class B or better", racking.system_fire_class:is("A", "B"))
+      shall.be("The racking's listing is for class B or better", model.fire_class:is("A", "B"))
     elseif asked:is("C") or told:is("C") then
       shall.be("Modules and racking together are of class C or better", racking.system_fire_class:is("A", "B", "C"))
+      shall.be("The racking's listing is for class C or better", model.fire_class:is("A", "B", "C"))
     end
   end,
-  remedy = "Use modules of a type that the racking's listing names.",
+  remedy = "Use racking whose listing gives the class that is asked for, and modules of a type that it names.",
 }
