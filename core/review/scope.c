@@ -105,6 +105,7 @@ static const struct telling tellings[] = {
     {"detached building", KIND_roof_plane, SLOT_roof_plane_structure, "carport"},
     {"detached building", KIND_roof_plane, SLOT_roof_plane_structure, "shade structure"},
     {"detached building", KIND_roof_plane, SLOT_roof_plane_structure, "accessory"},
+    {"detached building", KIND_building, SLOT_building_occupancy, "accessory"},
     {"other occupancy", KIND_building, SLOT_building_occupancy, "multifamily"},
     {"other occupancy", KIND_building, SLOT_building_occupancy, "commercial"},
 };
@@ -139,13 +140,19 @@ static bool review_storage_work(const struct scope *scope, const struct design *
     return true;
 }
 
+/* By their number or by the name of the house, whichever tells of a second one. */
 static bool review_dwellings(const struct scope *scope, const struct design *design)
 {
     const struct objects *all = &design->of_kind[KIND_building];
     for (size_t i = 0; i < all->count; i++) {
-        const struct fact *units = object_fact(all->items[i], SLOT_building_dwelling_units);
-        if (object_has(all->items[i], SLOT_building_dwelling_units) && units->is.number > 1 &&
-            !add(scope, "second dwelling unit", all->items[i], units))
+        const struct object *building = all->items[i];
+        const struct fact *told = object_fact(building, SLOT_building_dwelling_units);
+        bool has_second = object_has(building, SLOT_building_dwelling_units) && told->is.number > 1;
+        if (!has_second && object_is(building, SLOT_building_occupancy, "two-family dwelling")) {
+            told = object_fact(building, SLOT_building_occupancy);
+            has_second = true;
+        }
+        if (has_second && !add(scope, "second dwelling unit", building, told))
             return false;
     }
     return true;

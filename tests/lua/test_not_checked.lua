@@ -76,6 +76,9 @@ function TestNotChecked:test_each_declared_thing_without_rules_is_for_a_person()
     { { MOUNTING = "ground" }, "ground array" },
     { { UNITS = "2" }, "second dwelling unit" },
     { { STRUCTURE = "carport" }, "detached building" },
+    { { OCCUPANCY = "two-family dwelling" }, "second dwelling unit" }, -- whatever its units are told to be
+    { { OCCUPANCY = "two-family dwelling", UNITS = "2" }, "second dwelling unit" }, -- once
+    { { OCCUPANCY = "accessory" }, "detached building" },
     { { OCCUPANCY = "commercial" }, "other occupancy" },
     { { OCCUPANCY = "multifamily" }, "other occupancy" },
     { { EXPORT = "export_limit: 2 kW" }, "limit of export" },
