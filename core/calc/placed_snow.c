@@ -62,7 +62,26 @@ static bool find_factor(struct amount *out, const char *name, const struct amoun
     return true;
 }
 
-static bool find_factors(struct amount *asked, struct working *working)
+/* Below what is open, or stands apart from the house, nobody heats: `heated` is told of the house.
+ */
+static bool read_heated(bool *is_heated, const struct object *plane, const struct object *building,
+                        struct working *working)
+{
+    static const char *const cold[] = {"porch", "carport", "shade structure", "detached garage",
+                                       "accessory"};
+    const char *structure;
+    if (!need_word(&structure, plane, SLOT_roof_plane_structure, working))
+        return false;
+    for (size_t i = 0; i < sizeof cold / sizeof cold[0]; i++)
+        if (strcmp(structure, cold[i]) == 0) {
+            working_step(working, NULL, "below it is a %s: taken as unheated", structure);
+            *is_heated = false;
+            return true;
+        }
+    return need_yesno(is_heated, building, SLOT_building_heated, working);
+}
+
+static bool find_factors(struct amount *asked, const struct object *plane, struct working *working)
 {
     const struct object *site, *building;
     const char *exposure, *stand, *category;
@@ -72,7 +91,7 @@ static bool find_factors(struct amount *asked, struct working *working)
         !need_word(&exposure, site, SLOT_site_exposure, working) ||
         !need_word(&stand, site, SLOT_site_snow_exposure, working) ||
         !need_word(&category, site, SLOT_site_risk_category, working) ||
-        !need_yesno(&is_heated, building, SLOT_building_heated, working) ||
+        !read_heated(&is_heated, plane, building, working) ||
         !need_yesno(&is_ventilated, building, SLOT_building_ventilated_attic, working))
         return false;
     struct amount wind[] = {amount_of_word(exposure), amount_of_word(stand)};
@@ -107,7 +126,7 @@ static bool take(struct amount *asked, const struct object *about, const struct 
     asked[SNOW_GROUND] = inputs[GROUND];
     if (!layout_plane_open(&plane, about, LAYOUT_OUTLINE | LAYOUT_SLOPE, working) ||
         !need_quantity(&slope, about, SLOT_roof_plane_slope, working) ||
-        !find_factors(asked, working))
+        !find_factors(asked, about, working))
         return false;
     asked[SNOW_SLOPE] = amount_of_quantity(slope);
     asked[SNOW_SURFACE] = amount_of_word("other");

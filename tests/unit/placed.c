@@ -3,6 +3,7 @@
 #include "service_trial.h"
 
 #include <math.h>
+#include <stdint.h>
 
 /* A gable 48 ft by 24 ft in plan, 5/12, mean height 14 ft; an array of three by two modules of
  * 40 in by 72 in with 1 in gaps, in the middle of the south plane. */
@@ -19,6 +20,7 @@ static const char house[] =
     "      outline: [[0 ft, 0 ft], [48 ft, 0 ft], [48 ft, 26 ft], [0 ft, 26 ft]]\n"
     "      edges: [eave, rake, ridge, rake]\n"
     "      slope: 5/12\n"
+    "      structure: dwelling\n"
     "      framing: {kind: rafter, size: 2x8, species: Douglas Fir-Larch, grade: No. 2,"
     " spacing: 24 in, span: 13 ft, first_at: 0 in, wet_service: no}\n"
     "      obstructions: none\n"
@@ -196,6 +198,26 @@ static void check_exposed(void)
     check_exposed_reach(tall);
 }
 
+/* The house is heated; what is open or stands apart is not: Ct 1.2, 0.7 x 1.2 x 50 = 42 psf. */
+static void check_cold_below(struct premises *p, const struct object *plane)
+{
+    const struct fact *told = object_fact(plane, SLOT_roof_plane_structure);
+    static const struct {
+        const char *structure;
+        double load;
+    } stands[] = {{"porch", 42},           {"carport", 42},   {"shade structure", 42},
+                  {"detached garage", 42}, {"accessory", 42}, {"attached garage", 38.5},
+                  {"dwelling", 38.5}};
+    for (size_t i = 0; i < sizeof stands / sizeof stands[0]; i++) {
+        ((struct fact *)(uintptr_t)told)->is.word = stands[i].structure;
+        working_close(&p->trial.working);
+        CHECK(trial_run(&p->trial, plane, "snow_load", "edition", "7-16", "basis", "service level",
+                        "ground_snow", "50 psf", NULL),
+              "snow on it");
+        CHECK_NEAR(trial_number(&p->trial, "load"), stands[i].load, 1e-6, stands[i].structure);
+    }
+}
+
 /* Ce 1.0 (C, partially exposed), Ct 1.1 (cold roof), Is 1: pf = 0.7 x 1.1 x 50 = 38.5 psf; Cs of
  * 22.6° on a cold roof, other surface: 1. W = 26 ft x cos 22.62° = 24 ft. */
 static void check_snow(struct premises *p)
@@ -209,6 +231,7 @@ static void check_snow(struct premises *p)
                     "ground_snow", "50 psf", "minimum", "45 psf", NULL),
           "the town's least");
     CHECK_NEAR(trial_number(&p->trial, "load"), 45, 1e-6, "the town's least");
+    check_cold_below(p, plane);
     CHECK(!trial_run(&p->trial, plane, "snow_load", "edition", "7-22", "basis", "service level",
                      "ground_snow", "50 psf", NULL) &&
               trial_stopped(&p->trial, STOP_BEYOND, "7-22"),
