@@ -188,6 +188,8 @@ const struct calculator layout_calculators[] = {
           NOTHING, ALL(share_result), layout_run_building_share),
     PLANE("stands_apart", "Does it cover what stands apart from the house, as a detached garage?",
           NOTHING, ALL(yes_result), layout_run_stands_apart),
+    PLANE("meets_house", "Is it told to stand apart, and a roof of the house within a foot of it?",
+          NOTHING, ALL(other_plane_results), layout_run_meets_house),
     PLANE("module_count", "Modules that lie on it when the work is done: none to be removed.",
           NOTHING, ALL(module_count_result), layout_run_module_count),
     PLANE("area", "Area on the surface.", NOTHING, ALL(area_result), layout_run_area),

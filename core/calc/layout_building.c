@@ -152,3 +152,41 @@ bool layout_run_stands_apart(struct amount *results, const struct object *about,
     results[0] = amount_of_yesno(apart != NULL);
     return true;
 }
+
+/* What stands apart has no house within a foot of it in plan: else the two are one building. */
+bool layout_run_meets_house(struct amount *results, const struct object *about,
+                            const struct amount *inputs, struct working *working)
+{
+    struct layout_plane *plane, **planes;
+    struct shape outline, other;
+    struct point nearest[2];
+    size_t count;
+    bool is = false;
+    (void)inputs;
+    results[0] = amount_of_yesno(false);
+    if (!layout_is_apart(&is, about, working) || !layout_planes_open(&planes, &count, 0, working))
+        return false;
+    if (!is)
+        return true;
+    if (!layout_plane_open(&plane, about, LAYOUT_OUTLINE | LAYOUT_PLAN, working))
+        return false;
+    if (!layout_plan_of(&outline, plane, working->arena))
+        return working_short(working);
+    for (size_t i = 0; i < count; i++) {
+        if (!layout_is_apart(&is, planes[i]->object, working))
+            return false;
+        if (is)
+            continue;
+        if (!layout_plane_open(&planes[i], planes[i]->object, LAYOUT_OUTLINE | LAYOUT_PLAN,
+                               working))
+            return false;
+        if (!layout_plan_of(&other, planes[i], working->arena))
+            return working_short(working);
+        if (flat_distance(&outline, &other, nearest) > one_roof)
+            continue;
+        results[0] = amount_of_yesno(true);
+        results[1] = amount_of_word(planes[i]->object->path);
+        return true;
+    }
+    return true;
+}

@@ -6,7 +6,8 @@
 
 calculate layout_run_roof_plan_area, layout_run_roof_array_area, layout_run_roof_covered_plan_area,
     layout_run_covered_share;
-calculate layout_run_building_share, layout_run_stands_apart, layout_run_module_count;
+calculate layout_run_building_share, layout_run_stands_apart, layout_run_meets_house,
+    layout_run_module_count;
 calculate layout_run_area, layout_run_plan_area, layout_run_covered_area,
     layout_run_covered_plan_area;
 calculate layout_run_edge_is_met, layout_run_edges_agree;

@@ -19,6 +19,7 @@ return {
     end
     local closed -- the first plane that has no outer edge where its water could leave
     local odd, odd_says -- the first plane that calls a shared edge otherwise than its neighbour
+    local near, near_house -- the first plane that is told to stand apart and does not
     for _, plane in ipairs(roof.planes) do
       if roof.shape:is("gable", "hip") then look(plane, "ridge") end
       if not closed and not plane:has_edge("eave") and not plane:has_edge("valley") and not (roof.shape:is("flat") and plane:has_edge("rake")) then
@@ -27,6 +28,10 @@ return {
       look(plane, "hip")
       look(plane, "valley")
       local agrees, other, edge, other_edge = plane:edges_agree()
+      if not near then
+        local meets, house = plane:meets_house()
+        if meets then near, near_house = plane, house end
+      end
       if not odd and not agrees then odd, odd_says = plane, format("a %s, which %s calls a %s", edge, other, other_edge) end
     end
     if is_hip and not hip then
@@ -41,6 +46,8 @@ return {
       review(format("The design says that the roof has one slope (monoslope), but another plane meets the ridge of %s from the other side, as on a gable roof", ridge:called()))
     elseif closed then
       review(format("%s has neither an eave nor a valley, where its water would leave: an outer edge is called a wall or a rake (behind a parapet it is an eave all the same), and wind is strongest along those", closed:called()))
+    elseif near then
+      review(format("%s is told to be of a %s, which stands apart, and in plan lies within a foot of %s, of the house: what is joined to the house is of its roof for access, wind and snow (attached garage, or an open structure with detached: no)", near:called(), near.structure, near_house))
     elseif odd then
       review(format("In plan, %s shares with another plane %s: clearances, pathways and wind follow from what an edge is", odd:called(), odd_says))
     elseif lone and same(lone_edge, "ridge") then
