@@ -204,6 +204,8 @@ const struct calculator layout_calculators[] = {
           ALL(edge_input), ALL(yes_result), layout_run_edge_is_met),
     PLANE("edges_agree", "Do planes that share a ridge, hip or valley in plan name it alike?",
           NOTHING, ALL(edges_agree_results), layout_run_edges_agree),
+    PLANE("walls_are_met", "Is a roof drawn beyond each of its walls, within a foot in plan?",
+          NOTHING, ALL(yes_result), layout_run_walls_are_met),
     PLANE("eave_above", "Does an eave of another plane run over it in plan, or end above its wall?",
           NOTHING, ALL(other_plane_results), layout_run_eave_above),
     PLANE("roof_below", "Does an eave of it run over another plane in plan, or end above its wall?",

@@ -60,3 +60,50 @@ bool layout_run_edges_agree(struct amount *results, const struct object *about,
         }
     return true;
 }
+
+/* How far behind a wall the roof above it may begin in plan, m: a foot. Our own choice. */
+static const double behind_wall = 0.3048;
+
+/* Is a roof drawn beyond the side, at its quarters and its middle? False: no memory. */
+static bool find_beyond(bool *is, const struct layout_plane *plane, size_t side,
+                        struct layout_plane *const *planes, size_t count, struct arena *arena)
+{
+    struct point a = layout_in_plan(plane, plane->corners[side]);
+    struct point b = layout_in_plan(plane, plane->corners[side + 1]);
+    bool found[3] = {false, false, false};
+    for (size_t i = 0; i < count; i++) {
+        struct shape outline;
+        if (planes[i] == plane)
+            continue;
+        if (!layout_plan_of(&outline, planes[i], arena))
+            return false;
+        for (int part = 0; part < 3; part++) {
+            double share = (part + 1) / 4.0;
+            struct point at = {a.x + share * (b.x - a.x), a.y + share * (b.y - a.y)}, nearest[2];
+            struct shape spot = {&at, 1, false};
+            found[part] = found[part] || flat_distance(&spot, &outline, nearest) <= behind_wall;
+        }
+    }
+    *is = found[0] && found[1] && found[2];
+    return true;
+}
+
+/* A wall that stands higher than a roof carries one of its own; what is a rake or a parapet, along
+ * which wind is strongest, has none beyond it. */
+bool layout_run_walls_are_met(struct amount *results, const struct object *about,
+                              const struct amount *inputs, struct working *working)
+{
+    struct layout_plane *plane, **planes;
+    size_t count;
+    bool is = true;
+    (void)inputs;
+    if (!layout_plane_open(&plane, about, LAYOUT_EDGES | LAYOUT_PLAN, working) ||
+        !layout_planes_open(&planes, &count, LAYOUT_OUTLINE | LAYOUT_PLAN, working))
+        return false;
+    for (size_t side = 0; side < plane->count && is; side++)
+        if (strcmp(plane->edges[side], "wall") == 0 &&
+            !find_beyond(&is, plane, side, planes, count, working->arena))
+            return working_short(working);
+    results[0] = amount_of_yesno(is);
+    return true;
+}

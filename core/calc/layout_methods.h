@@ -10,7 +10,7 @@ calculate layout_run_building_share, layout_run_stands_apart, layout_run_meets_h
     layout_run_module_count;
 calculate layout_run_area, layout_run_plan_area, layout_run_covered_area,
     layout_run_covered_plan_area;
-calculate layout_run_edge_is_met, layout_run_edges_agree;
+calculate layout_run_edge_is_met, layout_run_edges_agree, layout_run_walls_are_met;
 calculate layout_run_eave_above, layout_run_roof_below;
 calculate layout_run_has_edge, layout_run_clearance, layout_run_obstruction_clearance,
     layout_run_over_edge, layout_run_over_obstructions, layout_run_overlapping;

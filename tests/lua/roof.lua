@@ -45,7 +45,7 @@ function roof.design(o)
     "  planes:",
     plane_text:format("south", edges, o.slope or "9/12", 180, "[0 ft, 0 ft]", o.structure or "dwelling", o.faces or "street", o.obstructions or "none")
       .. plane_text:format("north", o.north_edges or edges, o.slope or "9/12", 0, "[40 ft, 32 ft]", "dwelling", o.north_faces or "rear", o.north_obstructions or "none"),
-    ("module_models: [{name: T, length: %s in, width: %s in, weight: 48 lb, uplift_rating: 50 psf, down_rating: 110 psf, rating_basis: design, fire_type: Type 1}]")
+    ("module_models: [{name: T, length: %s in, width: %s in, thickness: 1.4 in, weight: 48 lb, uplift_rating: 50 psf, down_rating: 110 psf, rating_basis: design, fire_type: Type 1}]")
       :format(o.length or 72, o.width or 44),
     "module_rows:",
     table.concat(rows, "\n"),

@@ -19,6 +19,7 @@ return {
     end
     local closed -- the first plane that has no outer edge where its water could leave
     local odd, odd_says -- the first plane that calls a shared edge otherwise than its neighbour
+    local bare -- the first plane with modules that ends at a wall which carries no roof
     local near, near_house -- the first plane that is told to stand apart and does not
     for _, plane in ipairs(roof.planes) do
       if roof.shape:is("gable", "hip") then look(plane, "ridge") end
@@ -27,6 +28,7 @@ return {
       end
       look(plane, "hip")
       look(plane, "valley")
+      if not bare and plane.modules:count() > 0 and plane:has_edge("wall") and not plane:walls_are_met() then bare = plane end
       local agrees, other, edge, other_edge = plane:edges_agree()
       if not near then
         local meets, house = plane:meets_house()
@@ -46,6 +48,8 @@ return {
       review(format("The design says that the roof has one slope (monoslope), but another plane meets the ridge of %s from the other side, as on a gable roof", ridge:called()))
     elseif closed then
       review(format("%s has neither an eave nor a valley, where its water would leave: an outer edge is called a wall or a rake (behind a parapet it is an eave all the same), and wind is strongest along those", closed:called()))
+    elseif bare then
+      review(format("%s ends at a wall, and no roof is drawn beyond it: a rake is called a rake, what ends at a parapet an eave all the same, and wind is strongest along those; of a wall that stands higher draw the roof that it carries, too", bare:called()))
     elseif near then
       review(format("%s is told to be of a %s, which stands apart, and in plan lies within a foot of %s, of the house: what is joined to the house is of its roof for access, wind and snow (attached garage, or an open structure with detached: no)", near:called(), near.structure, near_house))
     elseif odd then
