@@ -4,7 +4,7 @@ return {
   cite = "30.3 (7-10: 30.4), 7.6",
   about = "roof",
   applies = function(_, _, design) return design.modules:count() > 0 end,
-  check = function(roof)
+  check = function(roof, book)
     local hip, ridge -- the first plane with one
     for _, plane in ipairs(roof.planes) do
       if not hip and plane:has_edge("hip") then hip = plane end
@@ -19,6 +19,7 @@ return {
     end
     local closed -- the first plane that has no outer edge where its water could leave
     local odd, odd_says -- the first plane that calls a shared edge otherwise than its neighbour
+    local single -- the first plane with modules that falls one way from its top, as no gable or hip roof does
     local bare -- the first plane with modules that ends at a wall which carries no roof
     local near, near_house -- the first plane that is told to stand apart and does not
     for _, plane in ipairs(roof.planes) do
@@ -28,6 +29,8 @@ return {
       end
       look(plane, "hip")
       look(plane, "valley")
+      local is_of_two = plane:has_edge("ridge") or plane:has_edge("hip") or not roof.shape:is("gable", "hip")
+      if not single and not is_of_two and plane.modules:count() > 0 and plane.slope > book.one_slope_above then single = plane end
       if not bare and plane.modules:count() > 0 and plane:has_edge("wall") and not plane:walls_are_met() then bare = plane end
       local agrees, other, edge, other_edge = plane:edges_agree()
       if not near then
@@ -48,6 +51,8 @@ return {
       review(format("The design says that the roof has one slope (monoslope), but another plane meets the ridge of %s from the other side, as on a gable roof", ridge:called()))
     elseif closed then
       review(format("%s has neither an eave nor a valley, where its water would leave: an outer edge is called a wall or a rake (behind a parapet it is an eave all the same), and wind is strongest along those", closed:called()))
+    elseif single then
+      review(format("%s has neither a ridge nor a hip, as a lean-to or a shed dormer: wind is counted as on a %s roof, and in the corners of a roof of one slope it may lift harder", single:called(), roof.shape))
     elseif bare then
       review(format("%s ends at a wall, and no roof is drawn beyond it: a rake is called a rake, what ends at a parapet an eave all the same, and wind is strongest along those; of a wall that stands higher draw the roof that it carries, too", bare:called()))
     elseif near then
