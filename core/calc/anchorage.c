@@ -67,6 +67,8 @@ static bool take_penetration(struct anchorage *anchorage, bool is_lag, double di
         !take_by_length(&measured, anchorage, is_lag, diameter, working))
         return false;
     anchorage->penetration = fmin(detailed, measured);
+    if (!isnan(anchorage->member)) /* what stands out below the member holds nothing */
+        anchorage->penetration = fmin(anchorage->penetration, anchorage->member);
     if (is_detailed)
         working_step(working, NULL, "embedment stated by the maker %.5g in; %.5g in counts",
                      detailed, anchorage->penetration);

@@ -179,7 +179,8 @@ static bool take_wood(struct anchorage *out, const struct object *framing, struc
         return false;
     out->service.is_wet = is_wet;
     /* The depth only guards against a screw longer than the member; blocking may lie flat. */
-    if (object_has(framing, SLOT_framing_size) && strcmp(out->stands_on, "rafter") == 0 &&
+    bool is_upright = strcmp(out->stands_on, "rafter") == 0 || strcmp(out->stands_on, "truss") == 0;
+    if (is_upright && object_has(framing, SLOT_framing_size) &&
         need_word(&size, framing, SLOT_framing_size, working))
         out->member = wood_section_find(size)->depth;
     if (object_has(out->plane, SLOT_roof_plane_deck_thickness)) {
