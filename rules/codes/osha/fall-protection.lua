@@ -3,12 +3,16 @@ return {
   title = "Fall protection",
   cite = "29 CFR 1926.501(b)(13)",
   about = "jobsite",
-  -- The threshold is six feet or more.
+  -- The threshold is six feet or more: from a low eave work goes on up to the middle of the roof and higher.
   applies = function(jobsite, book, design)
-    return jobsite.working_height >= book.fall_protection_height or design.building.eave_height >= book.fall_protection_height
+    local building, from = design.building, book.fall_protection_height
+    return jobsite.working_height >= from or building.eave_height >= from or building.mean_roof_height >= from
   end,
   check = function(jobsite, book, design)
-    if jobsite.working_height < book.fall_protection_height then
+    if jobsite.working_height < book.fall_protection_height and design.building.eave_height < book.fall_protection_height then
+      review(format("The lowest unprotected edge is said to be %s up, and the middle of the roof lies %s above the ground: show what lies below each place of work, the rakes' too", jobsite.working_height, design.building.mean_roof_height))
+      return
+    elseif jobsite.working_height < book.fall_protection_height then
       review(format("The lowest unprotected edge is said to be %s up, but the lowest eave is %s above the ground: show what lies below each edge", jobsite.working_height, design.building.eave_height))
       return
     end
