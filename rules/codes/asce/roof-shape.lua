@@ -51,14 +51,14 @@ return {
       review(format("The design says that the roof has one slope (monoslope), but another plane meets the ridge of %s from the other side, as on a gable roof", ridge:called()))
     elseif closed then
       review(format("%s has neither an eave nor a valley, where its water would leave: an outer edge is called a wall or a rake (behind a parapet it is an eave all the same), and wind is strongest along those", closed:called()))
+    elseif odd then
+      review(format("In plan, %s shares with another plane %s: clearances, pathways and wind follow from what an edge is", odd:called(), odd_says))
     elseif single then
       review(format("%s has neither a ridge nor a hip, as a lean-to or a shed dormer: wind is counted as on a %s roof, and in the corners of a roof of one slope it may lift harder", single:called(), roof.shape))
     elseif bare then
       review(format("%s ends at a wall, and no roof is drawn beyond it: a rake is called a rake, what ends at a parapet an eave all the same, and wind is strongest along those; of a wall that stands higher draw the roof that it carries, too", bare:called()))
     elseif near then
       review(format("%s is told to be of a %s, which stands apart, and in plan lies within a foot of %s, of the house: what is joined to the house is of its roof for access, wind and snow (attached garage, or an open structure with detached: no)", near:called(), near.structure, near_house))
-    elseif odd then
-      review(format("In plan, %s shares with another plane %s: clearances, pathways and wind follow from what an edge is", odd:called(), odd_says))
     elseif lone and same(lone_edge, "ridge") then
       review(format("No plane meets the ridge of %s from the other side, where one must face the other way: its azimuth or plan_origin is not as built, a plane is left out of the roof, a wall goes up there (call the edge a wall, as at the top of a lean-to), or the roof has no other slope (call its shape monoslope)", lone:called()))
     elseif lone then
