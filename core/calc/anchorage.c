@@ -158,6 +158,26 @@ static bool match_test(const struct anchorage *anchorage, struct working *workin
                           anchorage->stands_on);
 }
 
+/* A test speaks of no fastener that ends above the member. */
+static bool match_reach(const struct anchorage *anchorage, const char *fastener,
+                        struct working *working)
+{
+    const struct object *model = anchorage->model;
+    double length, above;
+    if (!object_has(model, SLOT_attachment_model_fastener_length) ||
+        !object_has(model, SLOT_attachment_model_fixture_thickness) || isnan(anchorage->sheathing))
+        return true;
+    if (!timber_need_inches(&length, model, SLOT_attachment_model_fastener_length, working) ||
+        !timber_need_inches(&above, model, SLOT_attachment_model_fixture_thickness, working))
+        return false;
+    above += anchorage->sheathing;
+    return number_compare(length, above) > 0 ||
+           working_beyond(working,
+                          "its %s of %.4g in ends above the member, which begins %.4g in below "
+                          "the head: no test speaks of it",
+                          fastener, length, above);
+}
+
 /* Only lag and wood screws have general values; of another fastener the test alone speaks. */
 static bool is_general_screw(const struct anchorage *anchorage, bool *is_lag,
                              struct working *working)
@@ -168,6 +188,8 @@ static bool is_general_screw(const struct anchorage *anchorage, bool *is_lag,
     *is_lag = is_word(fastener, "lag screw");
     if (*is_lag || is_word(fastener, "wood screw"))
         return true;
+    if (!match_reach(anchorage, fastener, working))
+        return false;
     working_step(working, NULL, "the %s is held to be covered by the test on a %s", fastener,
                  anchorage->stands_on);
     return false;

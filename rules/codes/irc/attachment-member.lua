@@ -67,6 +67,9 @@ local function judge_footing(told, plane)
   if told.deck then
     shall.be_equal(format("Attachments on the deck that are not made to stand on it (%s, %s)", told.deck.first.model:called(), names(told.deck)), told.deck.count, 0)
   end
+  if told.boards then
+    review(format("On boards stand %s: a mount for the deck is tested on plywood or OSB as a rule, ask its maker whether boards hold it", names(told.boards)))
+  end
   if told.seam then
     shall.be_equal(format("Attachments on a seam that are not made to clamp one (%s, %s)", told.seam.first.model:called(), names(told.seam)), told.seam.count, 0)
   end
@@ -114,6 +117,7 @@ return {
         end
       elseif attachment.stands_on:is("deck") then
         if not model.kind:is("deck mount") then gather(told, "deck", attachment) end
+        if plane.deck:is("boards") then gather(told, "boards", attachment) end
         -- A test on a deck holds for such a deck or a thicker one.
         if model.kind:is("deck mount") and not (last and same(last, model)) then
           last = model
