@@ -139,8 +139,11 @@ static bool read_roof(struct ampacity_case *given, const struct object *circuit,
     given->height = -1;
     if (!need_yesno(&is_on_roof, circuit, SLOT_circuit_on_roof, working))
         return false;
+    working_read(working, circuit, SLOT_circuit_height_above_roof);
     if (!is_on_roof)
-        return true;
+        return !object_has(circuit, SLOT_circuit_height_above_roof) ||
+               working_beyond(working, "it is told not to run on a roof, and how high above the "
+                                       "roof it runs: the designer tells which holds");
     return need_quantity_in(&given->height, circuit, SLOT_circuit_height_above_roof, "in",
                             working) &&
            need_word(&given->insulation_type, circuit, SLOT_circuit_insulation, working);
