@@ -61,16 +61,43 @@ static bool length_inside(double *out, struct point from, struct point to,
     return true;
 }
 
+/* Of a valley's length; its ends touch the rim. Our own choice. */
+static const double wholly = 0.9;
+
+/* Where a valley of it lies wholly inside the other plane, drawn in full below it, the two are one
+ * roof: what the other has beyond that valley is not built. A valley that only ends below an eave
+ * is of a lower roof. False: no memory. */
+static bool find_laid_on(bool *is, const struct layout_plane *plane, const struct shape *outline,
+                         struct arena *arena)
+{
+    *is = false;
+    for (size_t side = 0; side < plane->count && !*is; side++) {
+        struct point from = layout_in_plan(plane, plane->corners[side]);
+        struct point to = layout_in_plan(plane, plane->corners[side + 1]);
+        double inside;
+        if (strcmp(plane->edges[side], "valley") != 0)
+            continue;
+        if (!length_inside(&inside, from, to, outline, arena))
+            return false;
+        *is = inside >= wholly * flat_length(from, to);
+    }
+    return true;
+}
+
 /* Does an eave run over the other plane, or end right above the wall that the other leans on?
  * False: no memory. */
 static bool find_over(bool *is, const struct layout_plane *plane, const struct layout_plane *other,
                       struct arena *arena)
 {
-    struct shape outline;
+    struct shape outline, own;
     struct layout_joint joint;
+    bool is_laid_on;
     *is = false;
-    if (!layout_plan_of(&outline, other, arena))
+    if (!layout_plan_of(&outline, other, arena) || !layout_plan_of(&own, plane, arena) ||
+        !find_laid_on(&is_laid_on, other, &own, arena))
         return false;
+    if (is_laid_on)
+        return true;
     for (size_t side = 0; side < plane->count && !*is; side++) {
         double inside;
         if (strcmp(plane->edges[side], "eave") != 0)
