@@ -147,7 +147,8 @@ static const struct parameter rail_overhang_results[] = {
 static const struct parameter rail_spread_results[] = {
     NUMBER_OF("share", "Distance of the outermost rails below a module, as a share of its size "
                        "across them: the least of all modules with two; 1 without any."),
-    LENGTH_OF("distance", "That distance."), NAME_OF("module", "The first module with it.")};
+    LENGTH_OF("distance", "That distance."), NAME_OF("module", "The first module with it."),
+    LENGTH_OF("largest", "The largest such distance of all modules; 0 without any.")};
 
 #define ALL(array)    array, sizeof(array) / sizeof(array)[0]
 #define ONE_OF(array) array, 1

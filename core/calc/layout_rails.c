@@ -119,17 +119,21 @@ bool layout_run_rail_spread(struct amount *results, const struct object *about,
         return false;
     results[0] = amount_of_number(1);
     results[1] = layout_metres(0);
+    double largest = 0;
     for (size_t i = 0; i < plane->module_count; i++) {
         const struct point *corners = plane->modules[i].corners;
         double across =
             support->runs_up ? corners[2].x - corners[0].x : corners[2].y - corners[0].y;
-        if (support->rail_count == 0 || support->lines[i] < 2 ||
-            support->spreads[i] / across >= results[0].quantity.value)
+        if (support->rail_count == 0 || support->lines[i] < 2)
+            continue;
+        largest = fmax(largest, support->spreads[i]);
+        if (support->spreads[i] / across >= results[0].quantity.value)
             continue;
         results[0] = amount_of_number(support->spreads[i] / across);
         results[1] = layout_metres(support->spreads[i]);
         results[2] = amount_of_word(plane->modules[i].object->path);
     }
+    results[3] = layout_metres(largest);
     return true;
 }
 

@@ -49,15 +49,20 @@ return {
     compare("Largest distance of two attachments on a rail", span, racking.attachment_spacing, racking.attachment_spacing - slack)
     compare("Longest end of a rail past its last attachment", overhang, racking.cantilever, 0 * inch)
     local apart
+    local widest = 0 * inch
     for _, plane in ipairs(design.roof.planes) do
       if plane.modules:count() > 0 and plane.rails:count() > 0 then
-        local _, spread = plane:least_rail_spread()
+        local _, spread, _, wide = plane:least_rail_spread()
+        widest = largest(widest, wide)
         if not apart or spread < apart then apart = spread end
       end
     end
     local told = racking.rail_spacing
     if apart and (abs(apart - told) <= slack or lie_all_one_way(design)) then
       compare("Least distance of the rails below a module", apart, told, told - slack)
+      if widest > told + slack and lie_all_one_way(design) then
+        review(format("Largest distance of the rails below a module: %.1f in as drawn, and told to be %s: the designer tells which is built", widest / (1 * inch), told))
+      end
     end
     compare_rest(racking, design, book.module_gap_slack)
   end,
