@@ -170,6 +170,7 @@
 ---@field building_pathways fun(self, width: any, side?: any): number, any, number, any Planes of the same building that have a strip of a width from eave to ridge.
 ---@field building_share fun(self): number Share of the whole roof of its building that modules cover, in plan.
 ---@field stands_apart fun(self): boolean Does it cover what stands apart from the house, as a detached garage?
+---@field meets_house fun(self): boolean, any Is it told to stand apart, and a roof of the house within a foot of it?
 ---@field module_count fun(self): number Modules that lie on it when the work is done: none to be removed.
 ---@field area fun(self): plumbrule.quantity Area on the surface.
 ---@field plan_area fun(self): plumbrule.quantity Area in plan.
@@ -178,6 +179,7 @@
 ---@field has_edge fun(self, edge: any): boolean Has the plane an edge of a kind?
 ---@field edge_is_met fun(self, edge: any): boolean Does another plane meet each of its edges of a kind in plan?
 ---@field edges_agree fun(self): boolean, any, any, any Do planes that share a ridge, hip or valley in plan name it alike?
+---@field walls_are_met fun(self): boolean Is a roof drawn beyond each of its walls, within a foot in plan?
 ---@field eave_above fun(self): boolean, any Does an eave of another plane run over it in plan, or end above its wall?
 ---@field roof_below fun(self): boolean, any Does an eave of it run over another plane in plan, or end above its wall?
 ---@field clearance fun(self, edge: any): plumbrule.quantity, any Least distance from any module to the edges of a kind.
@@ -198,7 +200,7 @@
 ---@field modules_short_of_rails fun(self, rails: any): number, any Modules with fewer rails below them, or without rails fewer attachments at them, than are asked for.
 ---@field past_rails fun(self, rails: any): plumbrule.quantity, any How far a module stands out past the ends of the rails below it.
 ---@field largest_rail_overhang fun(self): number, plumbrule.quantity, any How far a module stands out past the outermost rail below it.
----@field least_rail_spread fun(self): number, plumbrule.quantity, any How near together the rails below a module lie.
+---@field least_rail_spread fun(self): number, plumbrule.quantity, any, plumbrule.quantity How near together the rails below a module lie.
 ---@field array_wind_down fun(self, edition: any, speed: any, minimum?: any): plumbrule.quantity, number, plumbrule.quantity Largest wind towards the roof on what any attachment of the plane carries, ultimate.
 ---@field find_wind fun(self, edition: any): boolean Whether wind on the plane's array is covered by the figures at hand; else a person judges.
 ---@field has_wind fun(self, edition: any): boolean The same as yes or no, for rules that go on without wind.
