@@ -138,7 +138,8 @@ local cases = {
   { "osha/fall-protection", "jobsite:jobsite", "fail", { { "fall_protection: personal fall arrest", "fall_protection: none" } } },
   { "osha/fall-protection", "jobsite:jobsite", "fail", { { "rescue_plan: yes", "rescue_plan: no" } } },
   { "osha/fall-protection", "jobsite:jobsite", "review", { { "working_height: 20 ft", "working_height: 5.99 ft" } } }, -- the eave is 20 ft up
-  { "osha/fall-protection", "jobsite:jobsite", "notApplicable", { { "working_height: 20 ft", "working_height: 5.99 ft" }, { "eave_height: 20 ft", "eave_height: 5.99 ft" } } },
+  { "osha/fall-protection", "jobsite:jobsite", "notApplicable", { { "working_height: 20 ft", "working_height: 5.99 ft" }, { "eave_height: 20 ft", "eave_height: 5.99 ft" }, { "mean_roof_height: 24 ft", "mean_roof_height: 5.99 ft" } } },
+  { "osha/fall-protection", "jobsite:jobsite", "review", { { "working_height: 20 ft", "working_height: 5.99 ft" }, { "eave_height: 20 ft", "eave_height: 5.99 ft" } } }, -- work goes on up the roof
   { "osha/fall-protection", "jobsite:jobsite", "pass", { { "working_height: 20 ft", "working_height: 6 ft" } } },
   { "osha/fall-protection", "jobsite:jobsite", "fail", { { "fall_protection: personal fall arrest", "fall_protection: warning line" } } },
   { "osha/fall-protection", "jobsite:jobsite", "review", { { "fall_protection: personal fall arrest", "fall_protection: warning line" }, { "slope: 5/12", "slope: 4/12", 2 } } },
