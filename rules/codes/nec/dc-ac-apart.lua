@@ -1,6 +1,6 @@
--- Outputs that are combined are outputs still.
-local function combines_inverters(circuit)
-  if not circuit.role:is("combined branches") then return false end
+-- Outputs that are combined, or go on to a tap, are outputs still.
+local function carries_outputs_on(circuit)
+  if not circuit.role:is("combined branches", "supply-side", "feeder tap") then return false end
   for _, carried in ipairs(circuit.carries) do
     if same(carried:kind_of(), "inverter") then return true end
   end
@@ -34,7 +34,7 @@ return {
   about = "circuit",
   applies = function(circuit)
     if circuit.status:is("removed") then return false end
-    return circuit.role:is("PV source", "PV output", "converter output", "inverter output") or combines_inverters(circuit)
+    return circuit.role:is("PV source", "PV output", "converter output", "inverter output") or carries_outputs_on(circuit)
   end,
   check = function(circuit, book)
     local is_dc = is_direct(circuit)
