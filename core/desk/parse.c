@@ -181,7 +181,8 @@ static bool take(struct desk *desk, const struct command *command, enum flag_id 
                     argument, choices_text(desk, flag));
         return false;
     }
-    if (id == FLAG_BOOK && strchr(argument, '+') != NULL && strchr(argument, '/') == NULL)
+    if (id == FLAG_BOOK && argument != NULL && strchr(argument, '+') != NULL &&
+        strchr(argument, '/') == NULL)
         return refuse_stack(desk, argument);
     if (!flag->repeats && flag->argument != NULL && desk_has(desk, id)) {
         desk_refuse(desk, "option-twice", NULL, "--%s is given twice", flag->name);
