@@ -9,19 +9,23 @@
 
 enum { ROUNDS = 9, STEPS = 100 * 1000 * 1000 };
 
-/* Four chains that do not wait for each other: as many units are busy as ordinary code keeps busy.
+/* Eight chains that do not wait for each other, each step as it stands: they keep all units busy.
  */
 static void spin(void)
 {
-    uint64_t a = 1, b = 2, c = 3, d = 4;
+    uint64_t a = 1, b = 2, c = 3, d = 4, e = 5, f = 6, g = 7, h = 8;
     for (long i = 0; i < STEPS; i++) {
-        a = a * 3 + 1;
-        b ^= b << 7;
-        c += a;
-        d ^= c >> 3;
+        a += 3;
+        b ^= 5;
+        c += 7;
+        d ^= 9;
+        e += 11;
+        f ^= 13;
+        g += 15;
+        h ^= 17;
+        __asm__ volatile(""
+                         : "+r"(a), "+r"(b), "+r"(c), "+r"(d), "+r"(e), "+r"(f), "+r"(g), "+r"(h));
     }
-    volatile uint64_t sum = a + b + c + d;
-    (void)sum;
 }
 
 static double seconds_of(int processes)
