@@ -210,7 +210,7 @@ few_check() {
 if [ "$(id -u)" = 0 ] && few 9 --version >/dev/null 2>&1; then
     yes no-such-design.yaml | head -n 500 | few_check 2
     equal "end where a worker cannot be replaced" $? 3
-    equal "errors told where a worker cannot be replaced" "$(cat "$work/err")" ""
+    equal "errors told where a worker cannot be replaced" "$(grep -v '^profiling:' "$work/err")" "" # counts lie with root
     equal "lines where a worker cannot be replaced" "$(sort "$work/out" | uniq -c | awk '{ print $1 }')" 500
     echo no-such-design.yaml | few_check 1
     equal "end without a worker" "$? $(wc -c <"$work/out")" "70 0"
