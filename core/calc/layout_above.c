@@ -38,11 +38,28 @@ static bool is_well_inside(const struct shape *outline, struct point at)
            flat_distance(&spot, &rim, nearest) > LAYOUT_JOINT_SLACK;
 }
 
+/* Do the boxes around a segment and an outline lie apart? */
+static bool is_far(struct point a, struct point b, const struct shape *outline)
+{
+    double west = INFINITY, east = -INFINITY, south = INFINITY, north = -INFINITY;
+    for (size_t i = 0; i < outline->count; i++) {
+        west = fmin(west, outline->corners[i].x);
+        east = fmax(east, outline->corners[i].x);
+        south = fmin(south, outline->corners[i].y);
+        north = fmax(north, outline->corners[i].y);
+    }
+    return fmax(a.x, b.x) < west || fmin(a.x, b.x) > east || fmax(a.y, b.y) < south ||
+           fmin(a.y, b.y) > north;
+}
+
 /* How much of a segment lies well inside an outline. False: no memory. */
 static bool length_inside(double *out, struct point from, struct point to,
                           const struct shape *outline, struct arena *arena)
 {
     size_t count = 0;
+    *out = 0;
+    if (is_far(from, to, outline))
+        return true;
     double *shares = arena_take(arena, (outline->count + 2) * sizeof *shares);
     if (shares == NULL)
         return false;
@@ -54,7 +71,6 @@ static bool length_inside(double *out, struct point from, struct point to,
     }
     shares[count++] = 1;
     qsort(shares, count, sizeof *shares, compare_shares);
-    *out = 0;
     for (size_t i = 0; i + 1 < count; i++)
         if (is_well_inside(outline, between(from, to, (shares[i] + shares[i + 1]) / 2)))
             *out += (shares[i + 1] - shares[i]) * flat_length(from, to);
@@ -86,15 +102,16 @@ static bool find_laid_on(bool *is, const struct layout_plane *plane, const struc
 
 /* Does an eave run over the other plane, or end right above the wall that the other leans on?
  * False: no memory. */
-static bool find_over(bool *is, const struct layout_plane *plane, const struct layout_plane *other,
-                      struct arena *arena)
+static bool find_over(bool *is, struct layout_plane *plane, struct layout_plane *other,
+                      struct working *working)
 {
     struct shape outline, own;
     struct layout_joint joint;
     bool is_laid_on;
     *is = false;
-    if (!layout_plan_of(&outline, other, arena) || !layout_plan_of(&own, plane, arena) ||
-        !find_laid_on(&is_laid_on, other, &own, arena))
+    if (!layout_plan_of(&outline, other, working->layout) ||
+        !layout_plan_of(&own, plane, working->layout) ||
+        !find_laid_on(&is_laid_on, other, &own, working->arena))
         return false;
     if (is_laid_on)
         return true;
@@ -103,7 +120,8 @@ static bool find_over(bool *is, const struct layout_plane *plane, const struct l
         if (strcmp(plane->edges[side], "eave") != 0)
             continue;
         if (!length_inside(&inside, layout_in_plan(plane, plane->corners[side]),
-                           layout_in_plan(plane, plane->corners[side + 1]), &outline, arena))
+                           layout_in_plan(plane, plane->corners[side + 1]), &outline,
+                           working->arena))
             return false;
         *is =
             inside >= LAYOUT_JOINT_LENGTH || (layout_side_joint(&joint, plane, side, other) > 0 &&
@@ -131,8 +149,7 @@ static bool find_first(struct amount *results, const struct object *about, bool 
     for (size_t i = 0; i < count && !is; i++) {
         if (planes[i] == plane)
             continue;
-        if (!find_over(&is, is_upper ? plane : planes[i], is_upper ? planes[i] : plane,
-                       working->arena))
+        if (!find_over(&is, is_upper ? plane : planes[i], is_upper ? planes[i] : plane, working))
             return working_short(working);
         if (!is)
             continue;

@@ -69,7 +69,7 @@ static bool open_apart(struct apart **out, size_t *count, const char *structure,
             return false;
         plane->building = NULL;
         (*out)[*count].plane = plane;
-        if (!layout_plan_of(&(*out)[(*count)++].outline, plane, working->arena))
+        if (!layout_plan_of(&(*out)[(*count)++].outline, plane, working->layout))
             return working_short(working);
     }
     return true;
@@ -170,7 +170,7 @@ bool layout_run_meets_house(struct amount *results, const struct object *about,
         return true;
     if (!layout_plane_open(&plane, about, LAYOUT_OUTLINE | LAYOUT_PLAN, working))
         return false;
-    if (!layout_plan_of(&outline, plane, working->arena))
+    if (!layout_plan_of(&outline, plane, working->layout))
         return working_short(working);
     for (size_t i = 0; i < count; i++) {
         if (!layout_is_apart(&is, planes[i]->object, working))
@@ -180,7 +180,7 @@ bool layout_run_meets_house(struct amount *results, const struct object *about,
         if (!layout_plane_open(&planes[i], planes[i]->object, LAYOUT_OUTLINE | LAYOUT_PLAN,
                                working))
             return false;
-        if (!layout_plan_of(&other, planes[i], working->arena))
+        if (!layout_plan_of(&other, planes[i], working->layout))
             return working_short(working);
         if (flat_distance(&outline, &other, nearest) > one_roof)
             continue;

@@ -66,7 +66,7 @@ static const double behind_wall = 0.3048;
 
 /* Is a roof drawn beyond the side, at its quarters and its middle? False: no memory. */
 static bool find_beyond(bool *is, const struct layout_plane *plane, size_t side,
-                        struct layout_plane *const *planes, size_t count, struct arena *arena)
+                        struct layout_plane *const *planes, size_t count, struct layout *layout)
 {
     struct point a = layout_in_plan(plane, plane->corners[side]);
     struct point b = layout_in_plan(plane, plane->corners[side + 1]);
@@ -75,7 +75,7 @@ static bool find_beyond(bool *is, const struct layout_plane *plane, size_t side,
         struct shape outline;
         if (planes[i] == plane)
             continue;
-        if (!layout_plan_of(&outline, planes[i], arena))
+        if (!layout_plan_of(&outline, planes[i], layout))
             return false;
         for (int part = 0; part < 3; part++) {
             double share = (part + 1) / 4.0;
@@ -102,7 +102,7 @@ bool layout_run_walls_are_met(struct amount *results, const struct object *about
         return false;
     for (size_t side = 0; side < plane->count && is; side++)
         if (strcmp(plane->edges[side], "wall") == 0 &&
-            !find_beyond(&is, plane, side, planes, count, working->arena))
+            !find_beyond(&is, plane, side, planes, count, working->layout))
             return working_short(working);
     results[0] = amount_of_yesno(is);
     return true;

@@ -192,14 +192,17 @@ struct point layout_in_plan(const struct layout_plane *plane, struct point at)
                               up * plane->plan_up.y};
 }
 
-bool layout_plan_of(struct shape *out, const struct layout_plane *plane, struct arena *arena)
+bool layout_plan_of(struct shape *out, struct layout_plane *plane, struct layout *layout)
 {
-    struct point *corners = arena_take(arena, (plane->count + 1) * sizeof *corners);
-    if (corners == NULL)
-        return false;
-    for (size_t i = 0; i <= plane->count; i++)
-        corners[i] = layout_in_plan(plane, plane->corners[i]);
-    *out = (struct shape){corners, plane->count, true};
+    if (plane->plan == NULL) {
+        struct point *corners = arena_take(layout->arena, (plane->count + 1) * sizeof *corners);
+        if (corners == NULL)
+            return false;
+        for (size_t i = 0; i <= plane->count; i++)
+            corners[i] = layout_in_plan(plane, plane->corners[i]);
+        plane->plan = corners;
+    }
+    *out = (struct shape){plane->plan, plane->count, true};
     return true;
 }
 

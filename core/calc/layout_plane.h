@@ -52,6 +52,7 @@ struct layout_plane {
     size_t count;
     double area, cos_slope;
     struct point plan_origin, plan_right, plan_up; /* unit vectors in plan (east, north) */
+    struct point *plan; /* the corners in plan; NULL: not yet asked for */
     struct layout_module *modules;
     size_t module_count;
     struct layout_passed *passed[LAYOUT_WAYS]; /* all modules, by where they begin */
@@ -119,9 +120,9 @@ struct shape layout_ring_of(const struct layout_plane *plane); /* its rim withou
 struct shape layout_side_of(const struct layout_plane *plane, size_t side);
 struct shape layout_module_shape(const struct layout_module *module);
 struct point layout_in_plan(const struct layout_plane *plane, struct point at);
-/* The outline in plan, its first corner once more behind the last; it lives in the arena. False: no
+/* The outline in plan, its first corner once more behind the last, kept with the plane. False: no
  * memory. */
-bool layout_plan_of(struct shape *out, const struct layout_plane *plane, struct arena *arena);
+bool layout_plan_of(struct shape *out, struct layout_plane *plane, struct layout *layout);
 /* The area its modules cover. False: stop is set. */
 bool layout_covered_area(double *area, struct layout_plane *plane, struct working *working);
 /* Do two modules lie over each other by more than LAYOUT_SLACK both ways? */

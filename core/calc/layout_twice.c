@@ -84,7 +84,7 @@ static bool draw(struct drawn **out, const struct objects *planes, size_t at,
     if (!layout_plane_open(&plane, planes->items[at], LAYOUT_OUTLINE | LAYOUT_PLAN, working))
         return working->stop.kind != STOP_MEMORY;
     struct drawn *drawn = arena_take(working->arena, sizeof *drawn);
-    if (drawn == NULL || !layout_plan_of(&drawn->outline, plane, working->arena))
+    if (drawn == NULL || !layout_plan_of(&drawn->outline, plane, working->layout))
         return false;
     drawn->plane = plane;
     drawn->area = fabs(flat_area(drawn->outline.corners, drawn->outline.count));
