@@ -1,5 +1,5 @@
 /* The book as a rule sees it: values by name, each reading noted in the finding. */
-#include "room.h"
+#include "room_views.h"
 
 #include <string.h>
 
@@ -116,11 +116,6 @@ static int book_index(lua_State *lua)
     return 1;
 }
 
-static int refuse_setting(lua_State *lua)
-{
-    return luaL_error(lua, "a rule reads the books; it cannot change them");
-}
-
 /* It holds nothing, so that one serves all calls. */
 void room_push_book(lua_State *lua)
 {
@@ -135,12 +130,7 @@ void room_push_book(lua_State *lua)
     lua_createtable(lua, 0, 4);
     lua_pushcfunction(lua, book_index);
     lua_setfield(lua, -2, "__index");
-    lua_pushcfunction(lua, refuse_setting);
-    lua_setfield(lua, -2, "__newindex");
-    lua_pushboolean(lua, false);
-    lua_setfield(lua, -2, "__metatable");
-    lua_pushliteral(lua, "book");
-    lua_setfield(lua, -2, "__name");
+    room_close_metatable(lua, "book");
     lua_setmetatable(lua, -2);
     lua_pushvalue(lua, -1);
     *place = luaL_ref(lua, LUA_REGISTRYINDEX);
